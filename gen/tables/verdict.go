@@ -23,4 +23,7 @@ func (v Verdict) Worse(w Verdict) Verdict {
 	return v
 }
 
+// Verdicts lists the verdicts from the best to the worst.
+var Verdicts = []Verdict{Go, Wait, Change, Refuse}
+
 var rank = map[Verdict]int{Go: 0, Wait: 1, Change: 2, Refuse: 3}

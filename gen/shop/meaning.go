@@ -1,0 +1,108 @@
+package shop
+
+import "laydown/gen/quantity"
+
+// checker holds the records against each other and against what can be. What
+// could not be read, or names a record that is not there, was reported before
+// and is passed over here.
+type checker struct {
+	l          *loader
+	shop       *Shop
+	inks       map[string]*Ink
+	media      map[string]*Medium
+	laminators map[string]*Laminator
+	substances map[string]*Substance
+	storages   map[string]*Storage
+}
+
+// byID indexes the records of a kind.
+func byID[P record](records []P) map[string]P {
+	found := make(map[string]P, len(records))
+	for _, r := range records {
+		found[r.head().ID] = r
+	}
+	return found
+}
+
+// checkMeaning runs every check of this kind.
+func (l *loader) checkMeaning(s *Shop) {
+	c := &checker{
+		l: l, shop: s,
+		inks: byID(s.Inks), media: byID(s.Media), laminators: byID(s.Laminators),
+		substances: byID(s.Substances), storages: byID(s.Storages),
+	}
+	for _, carrier := range s.Carriers {
+		c.vapourGivenOnce(carrier)
+		c.antoineOrder(carrier)
+	}
+	for _, ink := range s.Inks {
+		c.driesAsItSays(ink)
+		c.coverageOrder(ink)
+		c.residueBelowLoad(ink)
+		c.leastWithinWait(ink)
+		c.makersCaseExists(ink)
+	}
+	for _, m := range s.Media {
+		c.mediumDensity(m)
+		c.sheetHasLength(m)
+		c.layerWithinMedium(m)
+		c.openBackHasResistance(m)
+		c.dryingWhereNeeded(m)
+	}
+	for _, f := range s.Films {
+		c.filmTemperatures(f)
+		c.spanOrder(f)
+		c.temperaturesAgree(f)
+		c.filmParts(f)
+		c.filmRunsOn(f)
+	}
+	for _, m := range s.Laminators {
+		c.speedOrder(m)
+		c.coverIsCover(m)
+	}
+	for _, st := range s.Storages {
+		c.storageNeeds(st)
+		c.storageForms(st)
+	}
+	for _, p := range s.Predictions {
+		c.predictionFits(p)
+	}
+	c.chartRows()
+}
+
+// say reports a problem.
+func (c *checker) say(pos Pos, format string, args ...any) { c.l.sayAt(pos, format, args...) }
+
+// key is the place of a key of a record or group, else the record's own.
+func (c *checker) key(owner any, key string, otherwise Pos) Pos {
+	if pos, ok := c.l.keys[keyAt{owner, key}]; ok {
+		return pos
+	}
+	return otherwise
+}
+
+// above reports two values that stand in the wrong order.
+func above[Q quantity.Quantity](c *checker, lowKey string, low Value[Q], highKey string, high Value[Q]) {
+	if low.Set && high.Set && low.Best > high.Best {
+		c.say(low.Pos, "%s, %s, is above %s, %s: exchange or correct them", lowKey, low.Text, highKey, high.Text)
+	}
+}
+
+// chartRows checks the rows that the shop wants on its chart of waits.
+func (c *checker) chartRows() {
+	for _, p := range c.shop.Front.Charts.Waits {
+		ink, medium := c.inks[p.Ink.ID], c.media[p.Medium.ID]
+		if ink != nil && medium != nil && !c.shop.PrintsOn(ink, medium) {
+			c.say(p.Pos, "medium %s is not printed with ink %s: list the ink in the medium's inks, or take this row out", quote(medium.ID), quote(ink.ID))
+		}
+	}
+}
+
+// predictionFits: what is expected is a range, of a print that the shop makes.
+func (c *checker) predictionFits(p *Prediction) {
+	above(c, "from", p.From, "to", p.To)
+	ink, medium := c.inks[p.Ink.ID], c.media[p.Medium.ID]
+	if ink != nil && medium != nil && !c.shop.PrintsOn(ink, medium) {
+		c.say(p.Medium.Pos, "medium %s is not printed with ink %s: list the ink in the medium's inks, or correct the prediction", quote(medium.ID), quote(ink.ID))
+	}
+}

@@ -1,0 +1,37 @@
+package tables
+
+import "strings"
+
+// phrases are the sentences of a plan. The page's script fills the same ones,
+// so that the page and the terminal say the same.
+var phrases = map[string]string{
+	"film-class":     "{laminator} does not run {class} films.",
+	"film-machine":   "{film} is not among the films that run on {laminator}.",
+	"form":           "{laminator} does not take {medium} in the form it comes in.",
+	"opening":        "{medium} with this film is too thick for {laminator}.",
+	"too-wide":       "At {width} across, the print is wider than {laminator} takes ({limit}).",
+	"speed":          "{laminator} runs from {slowest} to {fastest}; {speed} is outside.",
+	"no-pair":        "{medium} is not made to be printed with {ink}: no wait can be told, and no film advised.",
+	"no-film":        "No film in the data would do on this print.",
+	"others":         "Films that would do: {films}.",
+	"other-machines": "This film runs on {laminators}.",
+	"no-machine":     "No laminator in the data runs this film on this medium.",
+	"unknown-print":  "When it was printed is not known, so the clock says nothing: do a readiness test before you laminate.",
+	"ready":          "Dry by the clock: {counted} counted, {wait} needed.",
+	"wait":           "Not dry yet: {remaining} still to go of {wait}, kept as it is ({storage}).",
+	"hardly":         "Kept like this ({storage}) it hardly dries: {left} would still be there after 14 days, and {limit} is the limit.",
+	"hardly-hung":    "Bring it into the air: {storage}, it needs {wait} more.",
+	"never":          "It would not dry in this room however it is kept.",
+	"maker":          "The maker asks for {maker}; this record allows no less than {least}.",
+	"test-first":     "Laminate a test piece first.",
+	"cold":           "A pressure-sensitive film is laid without heat: it has no temperature window.",
+	"no-window-yet":  "The temperature window is not computed in this edition: go by the film maker's roller range and a test piece.",
+}
+
+// fill puts values into a phrase: fill("{a} b", "a", "x") is "x b".
+func fill(phrase string, pairs ...string) string {
+	for i := 0; i+1 < len(pairs); i += 2 {
+		phrase = strings.ReplaceAll(phrase, "{"+pairs[i]+"}", pairs[i+1])
+	}
+	return phrase
+}

@@ -1,0 +1,268 @@
+package tables
+
+import (
+	"encoding/json"
+	"fmt"
+
+	"laydown/gen/drying"
+	"laydown/gen/quantity"
+	"laydown/gen/shop"
+)
+
+// PlanShards makes the scripts that the plan page answers from: one for what
+// every job needs and one for each ink. Each calls a function of the page's own
+// script with plain data. All numbers are computed here; the page multiplies
+// the modes of the storages through a print's history.
+//
+// The keys are file names without their folder.
+func (t *Tables) PlanShards() (map[string][]byte, error) {
+	shards := map[string][]byte{}
+	put := func(name, function string, data any) error {
+		b, err := json.Marshal(data)
+		if err != nil {
+			return err
+		}
+		shards[name] = fmt.Appendf(nil, "window.laydownPlan.%s(%s);\n", function, b)
+		return nil
+	}
+	if err := put("plan-data.js", "common", t.commonShard()); err != nil {
+		return nil, err
+	}
+	for _, ink := range t.shop.Inks {
+		s, err := t.inkShard(ink)
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", ink.ID, err)
+		}
+		if err := put("plan-"+ink.ID+".js", "ink", s); err != nil {
+			return nil, err
+		}
+	}
+	return shards, nil
+}
+
+type commonShard struct {
+	Defaults   map[string]string `json:"defaults"`
+	Phrases    map[string]string `json:"phrases"`
+	Verdicts   []Verdict         `json:"verdicts"`
+	Inks       []inkJS           `json:"inks"`
+	Media      []mediumJS        `json:"media"`
+	Films      []filmJS          `json:"films"`
+	Laminators []laminatorJS     `json:"laminators"`
+	Rooms      []namedJS         `json:"rooms"`
+	Storages   []storageJS       `json:"storages"`
+	Rules      []ruleJS          `json:"rules"`
+	Cautions   map[string]string `json:"cautions"`
+	Feeds      map[string]string `json:"feeds"`
+	Hardly     float64           `json:"hardly_h"`
+}
+
+type namedJS struct {
+	ID   string `json:"id"`
+	Name string `json:"name"`
+}
+
+type inkJS struct {
+	namedJS
+	Class string   `json:"class"`
+	Maker float64  `json:"maker_h"`
+	Least float64  `json:"least_h"`
+	Tests []string `json:"tests"`
+}
+
+type mediumJS struct {
+	namedJS
+	Class     string   `json:"class"`
+	Inks      []string `json:"inks"`
+	Forms     []string `json:"forms"`
+	Grain     bool     `json:"grain"`
+	Width     float64  `json:"width_m"`
+	Length    float64  `json:"length_m"` // 0: a roll
+	Thickness float64  `json:"thickness_m"`
+}
+
+type filmJS struct {
+	namedJS
+	Class     string   `json:"class"`
+	Thickness float64  `json:"thickness_m"`
+	RunsOn    []string `json:"runs_on"`
+	Safe      *float64 `json:"safe"` // g/m²; null: the ink's own
+}
+
+type laminatorJS struct {
+	namedJS
+	Films   []string `json:"films"`
+	Forms   []string `json:"forms"`
+	Width   float64  `json:"width_m"`
+	Opening float64  `json:"opening_m"` // 0: not stated
+	Slowest float64  `json:"slowest"`   // m/s
+	Fastest float64  `json:"fastest"`
+	Both    bool     `json:"heats_both"`
+}
+
+type storageJS struct {
+	namedJS
+	Forms []string `json:"forms"`
+}
+
+type ruleJS struct {
+	Films         []string `json:"films"`
+	FilmIDs       []string `json:"film_ids"`
+	Inks          []string `json:"inks"`
+	InkClasses    []string `json:"ink_classes"`
+	Media         []string `json:"media"`
+	MediumClasses []string `json:"medium_classes"`
+	Coverages     []string `json:"coverages"`
+	Verdict       string   `json:"verdict"`
+	Why           string   `json:"why"`
+	Source        string   `json:"source"`
+}
+
+func (t *Tables) commonShard() commonShard {
+	front := t.shop.Front
+	c := commonShard{
+		Defaults: map[string]string{"room": front.Room.ID, "laminator": front.Laminator.ID, "storage": front.Storage.ID},
+		Phrases:  phrases, Verdicts: Verdicts, Cautions: cautionTexts, Feeds: feedTexts,
+		Hardly: HardlyDries.Hours(),
+	}
+	for _, i := range t.shop.Inks {
+		c.Inks = append(c.Inks, inkJS{namedJS{i.ID, i.Name}, i.Class, i.Makers.Wait.Best.Hours(), least(i).Hours(), i.ReadyTests})
+	}
+	for _, m := range t.shop.Media {
+		c.Media = append(c.Media, mediumJS{namedJS{m.ID, m.Name}, m.Class, ids(m.Inks), m.Forms, m.HasGrain,
+			float64(m.Width.Best), float64(m.SheetLength.Best), float64(m.Thickness.Best)})
+	}
+	for _, f := range t.shop.Films {
+		j := filmJS{namedJS{f.ID, f.Name}, f.Class, float64(f.BaseThickness.Best + f.AdhesiveThickness.Best), ids(f.RunsOn), nil}
+		if f.Safe.Set {
+			g := grams(f.Safe.Best)
+			j.Safe = &g
+		}
+		c.Films = append(c.Films, j)
+	}
+	for _, m := range t.shop.Laminators {
+		c.Laminators = append(c.Laminators, laminatorJS{namedJS{m.ID, m.Name}, m.Films, m.Forms, float64(m.Width.Best),
+			float64(m.Opening.Best), float64(m.Slowest.Best), float64(m.Fastest.Best), m.Heated == "both"})
+	}
+	for _, r := range t.shop.Rooms {
+		c.Rooms = append(c.Rooms, namedJS{r.ID, r.Name})
+	}
+	for _, s := range t.shop.Storages {
+		c.Storages = append(c.Storages, storageJS{namedJS{s.ID, s.Name}, s.Forms})
+	}
+	for _, l := range t.shop.Limits {
+		c.Rules = append(c.Rules, ruleJS{l.Films, ids(l.FilmIDs), ids(l.Inks), l.InkClasses, ids(l.Media), l.MediumClasses, l.Coverages, l.Verdict, l.Why, l.Source.ID})
+	}
+	return c
+}
+
+func ids(refs []shop.Ref) []string {
+	list := make([]string, len(refs))
+	for i, r := range refs {
+		list[i] = r.ID
+	}
+	return list
+}
+
+// inkShard is one ink's law on every medium that it prints on.
+type inkShard struct {
+	ID    string               `json:"id"`
+	Kind  string               `json:"kind"`            // modes, rate or clock
+	Unit  string               `json:"unit"`            // of what is left
+	Safe  float64              `json:"safe"`            // the limit in that unit
+	Media map[string]mediumLaw `json:"media"`           // by medium
+	Rates map[string]float64   `json:"rates,omitempty"` // kind rate: room/storage → 1/h
+}
+
+type mediumLaw struct {
+	// Start is what a fresh print holds by coverage: g/m², % or hours.
+	Start map[string]float64 `json:"start"`
+	// Slabs by room/storage: D/L² in 1/h, the floor in g/m², the Biot numbers of
+	// face and back, then the eigenvalues.
+	Slabs map[string][]float64 `json:"slabs,omitempty"`
+	// Shut is the same with the back closed, where that differs.
+	Shut map[string][]float64 `json:"shut,omitempty"`
+}
+
+func (t *Tables) inkShard(ink *shop.Ink) (inkShard, error) {
+	s := inkShard{ID: ink.ID, Media: map[string]mediumLaw{}}
+	for _, medium := range t.shop.Media {
+		if !t.shop.PrintsOn(ink, medium) {
+			continue
+		}
+		l, err := t.law(ink, medium, noFilm)
+		if err != nil {
+			return s, err
+		}
+		m := mediumLaw{Start: map[string]float64{}}
+		for _, c := range Coverages {
+			m.Start[c] = l.fresh(c).left()
+		}
+		s.Safe, s.Unit = l.limit()
+		switch l := l.(type) {
+		case evaporating:
+			s.Kind = "modes"
+			if err := t.slabs(&m, l, medium); err != nil {
+				return s, err
+			}
+		case reacting:
+			s.Kind = "rate"
+			s.Rates = t.rates(l)
+		default:
+			s.Kind = "clock"
+		}
+		s.Media[medium.ID] = m
+	}
+	return s, nil
+}
+
+func (t *Tables) slabs(m *mediumLaw, l evaporating, medium *shop.Medium) error {
+	m.Slabs, m.Shut = map[string][]float64{}, map[string][]float64{}
+	for _, room := range t.shop.Rooms {
+		for _, storage := range t.StoragesFor(medium) {
+			key := room.ID + "/" + storage.ID
+			p := in(room, storage)
+			open, err := l.in(p)
+			if err != nil {
+				return err
+			}
+			if m.Slabs[key], err = slabJS(open.Setting); err != nil {
+				return err
+			}
+			if open.Back > 0 {
+				p.backShut = true
+				shut, err := l.in(p)
+				if err != nil {
+					return err
+				}
+				if m.Shut[key], err = slabJS(shut.Setting); err != nil {
+					return err
+				}
+			}
+		}
+	}
+	return nil
+}
+
+func slabJS(s drying.Setting) ([]float64, error) {
+	modes, err := s.Modes()
+	if err != nil {
+		return nil, err
+	}
+	list := []float64{float64(s.Rate() * quantity.Rate(quantity.Hour)), grams(s.Floor), modes.Face, modes.Back}
+	list = append(list, modes.Beta...)
+	for i, x := range list {
+		list[i] = digits(x, 12)
+	}
+	return list, nil
+}
+
+func (t *Tables) rates(l reacting) map[string]float64 {
+	rates := map[string]float64{}
+	for _, room := range t.shop.Rooms {
+		for _, storage := range t.shop.Storages {
+			k := l.in(in(room, storage)).Rate
+			rates[room.ID+"/"+storage.ID] = digits(float64(k*quantity.Rate(quantity.Hour)), 12)
+		}
+	}
+	return rates
+}
