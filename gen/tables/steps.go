@@ -40,7 +40,7 @@ func (l evaporating) steps(coverage string, p place) (Working, error) {
 		ratio("a", "the carrier's own activity beside the water it holds", s.activity),
 		step("c", "vapour over a saturated layer", s.vapour, "kg/m³", ""),
 		stated("C", "concentration in the layer that saturates the air", ev.Saturation, "kg/m³"),
-		step("h", "transfer into the air at the face", s.air, "m/s", ""),
+		{Symbol: "h", Text: "transfer into the air at the face", Shown: quantity.In(s.air, "mm/s"), SI: float64(s.air), Unit: "m/s"},
 		ratio("Bi", "Biot number at the face", s.BiotFace()),
 		ratio("Bi′", "Biot number at the back", s.BiotBack()),
 		step("m∞", "carrier held by the room's own vapour", s.Floor, "kg/m²", ""),
