@@ -1,0 +1,250 @@
+package search
+
+import (
+	"math"
+	"slices"
+	"sort"
+	"strconv"
+	"strings"
+)
+
+// Index is a finished index. It is safe for concurrent use.
+type Index struct {
+	entries []Entry
+	words   []string             // every word as written in the texts or listed in a group, sorted
+	terms   []string             // every posting list's name, sorted
+	posts   map[string][]posting // by term: a stem, a quantity "#L-4738", a group "=12", a name "~orang_peel"
+	heads   []string             // the groups' own words
+	members map[string][]member  // by stems parted by spaces
+	starts  map[string]int       // by a member's first stem: words in the longest such member
+	longest int                  // words in the longest member
+}
+
+// posting is one entry of a list, with what the term is worth there.
+type posting struct{ entry, score int }
+
+// member says that a word or phrase belongs to a group.
+type member struct {
+	group int
+	how   byte
+}
+
+// How a member belongs to its group.
+const (
+	sameAs   = 's' // it counts as the group's word in texts and queries
+	misspelt = 'm' // a query with it is read as the group's word
+	nearTo   = 'n' // a query with it looks at the group as well
+)
+
+func groupTerm(group int) string { return "=" + strconv.Itoa(group) }
+
+// nameTerm is the posting list of the entries that a text names in full:
+// "~orang_peel".
+func nameTerm(tokens []Token) string {
+	var stems []string
+	for _, t := range tokens {
+		if t.Kind == Word && !stopped[t.Text] {
+			stems = append(stems, stem(t.Text))
+		}
+	}
+	return "~" + strings.Join(stems, "_")
+}
+
+// What a word is worth by where it stands, in the terms of the ranking
+// function: a word that is often in a text reaches at most saturation+1, so a
+// word in a title is always worth more than any number in a text.
+const (
+	saturation  = 1.2 // k1 of Okapi BM25 (Robertson and Walker 1994; usual value, from memory)
+	lengthShare = 0.5 // b of Okapi BM25; low, since short sections are no better than long ones
+	inTitle     = 2.2
+	wholeTitle  = 2.2 // shared among the words of the title
+	inAlso      = 1.7
+	wholeAlso   = 1.7
+	inSection   = 0.2
+	inKind      = 0.2
+	wholeName   = 10 // added when the query is the whole of a title or name
+	scale       = 32 // scores are whole numbers, so that Go and the script agree to the last one
+)
+
+// field adds up what the terms of one entry are worth.
+type field struct {
+	counts map[string]float64 // in the text
+	extra  map[string]float64 // in titles and names: the best of each
+	names  map[string]bool    // titles and names, whole
+	length float64
+}
+
+// Build makes the index. Entries keep their order: it settles ties.
+func Build(entries []Entry, words Words) *Index {
+	x := &Index{posts: map[string][]posting{}, members: map[string][]member{}, starts: map[string]int{}}
+	surface := map[string]bool{}
+	for g, t := range words.Terms {
+		x.heads = append(x.heads, t.Term)
+		for _, list := range []struct {
+			names []string
+			how   byte
+		}{{[]string{t.Term}, sameAs}, {t.Also, sameAs}, {t.Misspelt, misspelt}, {t.Near, nearTo}} {
+			for _, name := range list.names {
+				x.addMember(name, member{g, list.how}, surface)
+			}
+		}
+	}
+	fields := make([]field, len(entries))
+	lengths := 0.0
+	for i, e := range entries {
+		e.Text = strings.Join(strings.Fields(e.Text), " ")
+		x.entries = append(x.entries, e)
+		fields[i] = x.weigh(e, surface)
+		lengths += fields[i].length
+	}
+	x.score(fields, max(1, lengths/float64(max(1, len(entries)))))
+	for w := range surface {
+		x.words = append(x.words, w)
+	}
+	for t := range x.posts {
+		x.terms = append(x.terms, t)
+	}
+	sort.Strings(x.words)
+	sort.Strings(x.terms)
+	return x
+}
+
+func (x *Index) addMember(name string, m member, surface map[string]bool) {
+	var stems []string
+	for _, t := range Tokens(name) {
+		if t.Kind == Word {
+			stems = append(stems, stem(t.Text))
+			if !stopped[t.Text] && !isDigit(rune(t.Text[0])) {
+				surface[t.Text] = true
+			}
+		}
+	}
+	if len(stems) == 0 {
+		return
+	}
+	key := strings.Join(stems, " ")
+	for _, have := range x.members[key] {
+		if have.group == m.group {
+			return
+		}
+	}
+	x.members[key] = append(x.members[key], m)
+	x.starts[stems[0]] = max(x.starts[stems[0]], len(stems))
+	x.longest = max(x.longest, len(stems))
+}
+
+// weigh counts the terms of an entry's fields.
+func (x *Index) weigh(e Entry, surface map[string]bool) field {
+	f := field{counts: map[string]float64{}, extra: map[string]float64{}, names: map[string]bool{}}
+	for _, term := range x.termsOf(Tokens(e.Text), surface) {
+		f.counts[term]++
+		if term[0] != '=' && term[0] != '#' {
+			f.length++
+		}
+	}
+	name := func(text string, each, whole float64) {
+		tokens := Tokens(text)
+		if whole > 0 {
+			f.names[nameTerm(tokens)] = true
+		}
+		n := 0.0
+		for _, t := range tokens {
+			if t.Kind == Word && !stopped[t.Text] {
+				n++
+			}
+		}
+		for _, t := range x.termsOf(tokens, surface) {
+			f.extra[t] = max(f.extra[t], each+whole/max(1, n))
+		}
+	}
+	name(e.Title, inTitle, wholeTitle)
+	for _, also := range e.Also {
+		name(also, inAlso, wholeAlso)
+	}
+	name(e.Section, inSection, 0)
+	name(e.Kind, inKind, 0)
+	return f
+}
+
+// termsOf lists the terms that a text's tokens are filed under: stems, quantities and
+// the groups whose words stand in it.
+func (x *Index) termsOf(tokens []Token, surface map[string]bool) []string {
+	terms := make([]string, 0, len(tokens))
+	for _, t := range tokens {
+		switch {
+		case t.Kind == Amount:
+			terms = append(terms, t.Text)
+		case !stopped[t.Text]:
+			terms = append(terms, stem(t.Text))
+			surface[t.Text] = true
+		}
+	}
+	run := wordRun(tokens)
+	for i := range run {
+		for n := 1; n <= x.starts[run[i]] && i+n <= len(run); n++ {
+			for _, m := range x.members[strings.Join(run[i:i+n], " ")] {
+				if m.how == sameAs {
+					terms = append(terms, groupTerm(m.group))
+				}
+			}
+		}
+	}
+	return terms
+}
+
+// wordRun is the stems of a text's words in order, to look for phrases in.
+func wordRun(tokens []Token) []string {
+	var run []string
+	for _, t := range tokens {
+		if t.Kind == Word {
+			run = append(run, stem(t.Text))
+		}
+	}
+	return run
+}
+
+// score turns counts into whole scores. The products are converted one by one,
+// so that no machine fuses them into a sum and rounds otherwise.
+func (x *Index) score(fields []field, mean float64) {
+	in := map[string]int{} // entries that have the term
+	for _, f := range fields {
+		for t := range merged(f) {
+			in[t]++
+		}
+	}
+	for i, f := range fields {
+		weight := x.entries[i].Weight
+		if weight <= 0 {
+			weight = 1
+		}
+		norm := saturation * float64(1-lengthShare+float64(lengthShare*f.length/mean))
+		for t := range merged(f) {
+			n := float64(in[t])
+			rare := math.Log(1 + (float64(len(fields))-n+0.5)/(n+0.5))
+			worth := f.extra[t]
+			if c := f.counts[t]; c > 0 {
+				worth += float64(c*(saturation+1)) / (c + norm)
+			}
+			s := int(math.Floor(float64(scale*rare*worth*weight) + 0.5))
+			x.posts[t] = append(x.posts[t], posting{i, max(1, s)})
+		}
+		for t := range f.names {
+			x.posts[t] = append(x.posts[t], posting{i, scale * wholeName})
+		}
+	}
+	for _, list := range x.posts {
+		slices.SortFunc(list, func(a, b posting) int { return a.entry - b.entry })
+	}
+}
+
+// merged is the set of a field's terms.
+func merged(f field) map[string]bool {
+	m := make(map[string]bool, len(f.counts)+len(f.extra))
+	for t := range f.counts {
+		m[t] = true
+	}
+	for t := range f.extra {
+		m[t] = true
+	}
+	return m
+}
