@@ -3,9 +3,9 @@ package drying
 import "laydown/gen/quantity"
 
 // Toner is the wait of a fused toner print: it cools, its fuser oil spreads, and
-// the sheet takes back the moisture that the fuser drove out. The hours add up.
-// That they do is common practice, without a source; the figures are the shop's
-// data. Neither storage nor room enters.
+// the sheet takes back the moisture that the fuser drove out. The hours add up: one
+// trade laminator's published rule, whose figures are the shop's data with their
+// sources. Neither storage nor room enters.
 type Toner struct {
 	Base   quantity.Time // any sheet
 	Coated quantity.Time // more on a gloss-coated sheet
