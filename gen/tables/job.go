@@ -3,6 +3,7 @@ package tables
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"time"
 
 	"laydown/gen/quantity"
@@ -86,7 +87,16 @@ func (t *Tables) read(job Job) (request, error) {
 			return r, fmt.Errorf("humidity of the stack: %s is not between 0 %% and 100 %%", job.StackRH)
 		}
 	}
-	return r, t.readTimes(job, &r)
+	if err := t.readTimes(job, &r); err != nil {
+		return r, err
+	}
+	for _, stay := range append(History{{Storage: r.storage}}, r.history...) {
+		if !suits(stay.Storage, r.medium) {
+			return r, fmt.Errorf("%s (%s) does not suit %s, which comes as %s",
+				stay.Storage.ID, stay.Storage.Name, r.medium.Name, strings.Join(r.medium.Forms, " or "))
+		}
+	}
+	return r, nil
 }
 
 // readTimes works out how long ago the print was made and how that time was spent.

@@ -136,7 +136,7 @@ func (t *Tables) judgeWait(p *Plan, r request) error {
 		step("", "told, rounded up", told, "s", ""),
 		step("", "time since printing", r.elapsed, "s", ""))
 	p.WaitHours = hours(told)
-	if shortest > total {
+	if holds(shortest, total) {
 		p.because(Reason{Verdict: Go, Text: fill(phrases["maker"], "maker", duration(r.ink.Makers.Wait.Best), "least", duration(shortest))})
 	}
 	if r.unknown {

@@ -130,6 +130,7 @@ func TestPlanSaysWhatIsWrongWithAJob(t *testing.T) {
 			j.Printed, j.Now, j.History = "2026-11-24T08:00", "2026-11-24T09:00", "6 h hung"
 		}, "the history lasts 6\u00a0h, but only 1\u00a0h have passed since printing"},
 		{func(j *tables.Job) { j.History = "hung" }, `"hung" is not a stay: write a time and a storage, such as 6 h hung`},
+		{func(j *tables.Job) { j.Storage = "stack" }, "stack (Stack of sheets) does not suit calendered vinyl, self-adhesive, which comes as roll"},
 		{func(j *tables.Job) { j.Sheet = "A3" }, `"A3" is not a sheet: write the side along the roller, then the side along the feed, such as 320x450 mm, or roll`},
 		{func(j *tables.Job) { j.StackRH = "120 %" }, "humidity of the stack: 120 % is not between 0 % and 100 %"},
 	}

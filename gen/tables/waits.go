@@ -65,7 +65,7 @@ func (t *Tables) wait(c WaitCase, r printed) (WaitValue, error) {
 		return v, err
 	}
 	least := least(r.ink)
-	v.Held = least > v.Computed
+	v.Held = holds(least, v.Computed)
 	v.Wait = roundUp(max(v.Computed, least))
 	v.Working.Steps = append(v.Working.Steps,
 		step("t", "computed wait", v.Computed, "s", ""),
@@ -82,6 +82,10 @@ func least(ink *shop.Ink) quantity.Time {
 	}
 	return ink.Makers.Wait.Best
 }
+
+// holds reports whether the least wait stands above the computed one by more
+// than the minute that nobody counts.
+func holds(least, computed quantity.Time) bool { return least-computed > quantity.Minute }
 
 // hardly says how much is left after HardlyDries.
 func hardly(l law, s state, p place) (string, error) {
@@ -129,9 +133,14 @@ func (t *Tables) Waits() ([]WaitValue, error) {
 func (t *Tables) StoragesFor(medium *shop.Medium) []*shop.Storage {
 	var list []*shop.Storage
 	for _, s := range t.shop.Storages {
-		if slices.ContainsFunc(medium.Forms, func(f string) bool { return slices.Contains(s.Forms, f) }) {
+		if suits(s, medium) {
 			list = append(list, s)
 		}
 	}
 	return list
+}
+
+// suits reports whether a storage takes a form that a medium comes in.
+func suits(s *shop.Storage, medium *shop.Medium) bool {
+	return slices.ContainsFunc(medium.Forms, func(f string) bool { return slices.Contains(s.Forms, f) })
 }

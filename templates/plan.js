@@ -1,0 +1,458 @@
+// The job plan's arithmetic. It gives the same answers as the command
+// "laydown plan"; every number it starts from was computed when the handbook
+// was published. It knows nothing of the page: plan-page.js asks and shows.
+//
+//   laydownPlan.common(data)   called by plan-data.js: what every job needs
+//   laydownPlan.ink(data)      called by plan-<ink>.js: one ink's laws
+//   laydownPlan.has(id)        whether that ink's laws are there
+//   laydownPlan.data()         what common was given
+//   laydownPlan.answer(job)    the plan; throws an Error that says what is
+//                              wrong with the job
+(function () {
+  'use strict';
+
+  let data = null;
+  const inks = new Map();
+
+  // ---- the slab: u(x) = level + Σ a_n·cos(β_n·x − φ_n), and the rest that the
+  // modes do not carry (the program's package drying says why)
+
+  function modes(slab) {
+    const [rate, floor, face, back] = slab;
+    const beta = slab.slice(4);
+    const slope = (biot, b) => biot / (b * b + biot * biot);
+    const sine = (biot, b) => biot / Math.hypot(b, biot);
+    const m = { rate, floor, face, back, beta, phi: [], norm: [], mean: [] };
+    beta.forEach((b, n) => {
+      m.phi.push(b === 0 || back === 0 ? 0 : Math.atan(back / b));
+      m.norm.push(b === 0 ? 1 : (1 + slope(face, b) + slope(back, b)) / 2);
+      m.mean.push(b === 0 ? 1 : ((n % 2 ? -1 : 1) * sine(face, b) + sine(back, b)) / b);
+    });
+    return m;
+  }
+
+  function wave(k, p) {
+    const half = k / 2;
+    return Math.cos(half - p) * (Math.abs(half) > 1e-8 ? Math.sin(half) / half : 1);
+  }
+
+  const overlap = (a, p, b, q) => (wave(a - b, p - q) + wave(a + b, p + q)) / 2;
+
+  const last = (m) => m.beta[m.beta.length - 1];
+
+  function amount(s) {
+    let sum = s.level + s.rest;
+    if (s.modes) s.amplitude.forEach((a, n) => { sum += a * s.modes.mean[n]; });
+    return sum;
+  }
+
+  // enter gives the same content in the modes of another storage.
+  function enter(s, m) {
+    const next = { level: m.floor, modes: m, amplitude: [], rest: 0 };
+    let even = s.level - m.floor;
+    if (s.modes && s.modes.face === m.face && s.modes.back === m.back) {
+      next.amplitude = s.amplitude.slice();
+    } else {
+      even += s.rest;
+      next.amplitude = m.beta.map((b, k) => {
+        let sum = 0;
+        if (s.modes) {
+          s.amplitude.forEach((a, n) => { sum += a * overlap(s.modes.beta[n], s.modes.phi[n], b, m.phi[k]); });
+        }
+        return sum / m.norm[k];
+      });
+    }
+    next.amplitude = next.amplitude.map((a, n) => a + even * m.mean[n] / m.norm[n]);
+    next.rest = amount(s) - amount(next);
+    return next;
+  }
+
+  function after(s, hours) {
+    const fo = s.modes.rate * hours;
+    return {
+      level: s.level,
+      modes: s.modes,
+      amplitude: s.amplitude.map((a, n) => a * Math.exp(-s.modes.beta[n] * s.modes.beta[n] * fo)),
+      rest: s.rest * Math.exp(-last(s.modes) * last(s.modes) * fo),
+    };
+  }
+
+  // ---- the laws: each has fresh, march, until (hours, or null for "hardly dries") and left
+
+  function slabLaw(law, medium, coverage, safe, shut) {
+    const of = (room, storage) => {
+      const key = room + '/' + storage;
+      const m = law.media[medium];
+      return modes((shut && m.shut && m.shut[key]) || m.slabs[key]);
+    };
+    return {
+      fresh: { level: law.media[medium].start[coverage], modes: null, amplitude: [], rest: 0 },
+      limit: safe,
+      left: amount,
+      march: (s, room, storage, hours) => after(enter(s, of(room, storage)), hours),
+      until(s, room, storage) {
+        if (amount(s) <= safe) return 0;
+        const from = enter(s, of(room, storage));
+        if (from.level >= safe || amount(after(from, data.hardly_h)) > safe) return null;
+        let lo = 0;
+        let hi = data.hardly_h;
+        for (let i = 0; i < 60; i++) {
+          const mid = (lo + hi) / 2;
+          if (amount(after(from, mid)) > safe) lo = mid; else hi = mid;
+        }
+        return hi;
+      },
+    };
+  }
+
+  function rateLaw(law, medium, coverage) {
+    const rate = (room, storage) => law.rates[room + '/' + storage];
+    return {
+      fresh: law.media[medium].start[coverage],
+      limit: law.safe,
+      left: (s) => s,
+      march: (s, room, storage, hours) => s * Math.exp(-rate(room, storage) * hours),
+      until(s, room, storage) {
+        if (s <= law.safe) return 0;
+        const hours = Math.log(s / law.safe) / rate(room, storage);
+        return hours <= data.hardly_h ? hours : null;
+      },
+    };
+  }
+
+  function clockLaw(law, medium, coverage) {
+    return {
+      fresh: law.media[medium].start[coverage],
+      limit: 0,
+      left: (s) => s,
+      march: (s, room, storage, hours) => Math.max(s - hours, 0),
+      until: (s) => (s <= data.hardly_h ? s : null),
+    };
+  }
+
+  function lawOf(r) {
+    const law = inks.get(r.ink.id);
+    if (law.kind === 'modes') {
+      return slabLaw(law, r.medium.id, r.coverage, r.film.safe === null ? law.safe : r.film.safe, r.shut);
+    }
+    return (law.kind === 'rate' ? rateLaw : clockLaw)(law, r.medium.id, r.coverage);
+  }
+
+  // ---- words
+
+  function fill(phrase, values) {
+    return Object.entries(values).reduce((text, [name, value]) => text.split('{' + name + '}').join(value), phrase);
+  }
+
+  function duration(hours) {
+    const minutes = Math.floor(hours * 60 + 0.5);
+    const h = Math.floor(minutes / 60);
+    const m = minutes % 60;
+    if (h === 0) return m + '\u00a0min';
+    return m === 0 ? h + '\u00a0h' : h + '\u00a0h ' + m + '\u00a0min';
+  }
+
+  const side = (m) => (m * 1000).toFixed(0) + '\u00a0mm (' + (m / 0.0254).toFixed(1) + '\u00a0in)';
+  const pace = (v) => (v * 60).toFixed(1) + '\u00a0m/min (' + (v * 60 / 0.3048).toFixed(1) + '\u00a0ft/min)';
+
+  // two significant digits, as the terminal prints them
+  function short(x, unit) {
+    const text = Number(x.toPrecision(2));
+    return (x !== 0 && (x < 1e-4 || x >= 100) ? text.toExponential().replace(/e([+-])(\d)$/, 'e$10$2') : String(text)) + '\u00a0' + unit;
+  }
+
+  function roundUp(hours) {
+    const step = hours < 3 ? 0.5 : hours <= 48 ? 1 : hours <= 96 ? 2 : 6;
+    return Math.max(Math.ceil((hours - 1 / 60) / step), 0) * step;
+  }
+
+  // ---- reading a job
+
+  function find(list, id, what) {
+    const found = list.find((x) => x.id === id);
+    if (!found) throw new Error(id ? 'no ' + what + ' is called "' + id + '"' : 'which ' + what + '? none is given');
+    return found;
+  }
+
+  const LENGTHS = { mm: 0.001, cm: 0.01, m: 1, in: 0.0254, '"': 0.0254, ft: 0.3048 };
+  const SPEEDS = { 'm/min': 1 / 60, 'ft/min': 0.3048 / 60, fpm: 0.3048 / 60, 'mm/s': 0.001, 'm/s': 1, 'in/s': 0.0254 };
+
+  function measure(text, units, what) {
+    const m = /^\s*(\d+(?:\.\d+)?|\.\d+)\s*([^\s\d][^\s]*)\s*$/.exec(text);
+    if (!m || !(m[2] in units)) throw new Error('"' + text + '" is not ' + what);
+    return Number(m[1]) * units[m[2]];
+  }
+
+  function readSheet(text, medium) {
+    text = (text || '').trim();
+    if (text === '' && medium.length_m > 0) return { across: medium.width_m, along: medium.length_m, roll: false };
+    if (text === '' || text === 'roll') return { across: medium.width_m, along: 0, roll: true };
+    const what = 'a sheet: write the side along the roller, then the side along the feed, such as 320x450 mm, or roll';
+    const parts = text.replace(/×/g, 'x').split(/x(.*)/s);
+    if (parts.length < 2) throw new Error('"' + text + '" is not ' + what);
+    const unit = parts[1].trim().replace(/^[\d. ]+/, '');
+    const first = /^[\d. ]+$/.test(parts[0].trim()) ? parts[0].trim() + ' ' + unit : parts[0];
+    const sheet = { across: measure(first, LENGTHS, what), along: measure(parts[1], LENGTHS, what), roll: false };
+    if (!(sheet.across > 0 && sheet.along > 0)) throw new Error('"' + text + '" is not ' + what);
+    return sheet;
+  }
+
+  const TIMES = { h: 1, hour: 1, hours: 1, min: 1 / 60, minutes: 1 / 60, d: 24, day: 24, days: 24, week: 168, weeks: 168 };
+
+  function readHistory(text) {
+    if (!(text || '').trim()) return [];
+    return text.split(',').map((part) => {
+      const m = /^\s*(.*\S)\s+(\S+)\s*$/.exec(part);
+      if (!m) throw new Error('"' + part.trim() + '" is not a stay: write a time and a storage, such as 6 h hung');
+      return {
+        hours: measure(m[1], TIMES, 'a time such as 6 h'),
+        storage: find(data.storages, m[2], 'storage').id,
+      };
+    });
+  }
+
+  // Times on the shop's clock carry no zone: they are read as if in UTC, so
+  // that no change to summer time falls into a wait.
+  function clock(text, what) {
+    const m = /^(\d{4})-(\d\d)-(\d\d)[T ](\d\d):(\d\d)(?::\d\d)?$/.exec(text);
+    const at = m && Date.UTC(m[1], m[2] - 1, m[3], m[4], m[5]);
+    if (!m || new Date(at).toISOString().slice(0, 16) !== text.slice(0, 10) + 'T' + text.slice(11, 16)) {
+      throw new Error(what + ': "' + text + '" is not a time such as 2026-11-24T15:40');
+    }
+    return at / 60000; // minutes
+  }
+
+  const suits = (medium) => data.storages.filter((s) => s.forms.some((f) => medium.forms.includes(f)));
+
+  function usualStorage(medium) {
+    const list = suits(medium);
+    const usual = data.defaults.storage;
+    return list.length === 0 || list.some((s) => s.id === usual) ? usual : list[0].id;
+  }
+
+  function read(job) {
+    const r = {
+      ink: find(data.inks, job.ink, 'ink'),
+      medium: find(data.media, job.medium, 'medium'),
+      film: find(data.films, job.film, 'film'),
+      machine: find(data.laminators, job.laminator || data.defaults.laminator, 'laminator'),
+      room: find(data.rooms, job.room || data.defaults.room, 'room'),
+      coverage: job.coverage || 'normal',
+      grain: job.grain || 'unknown',
+      shut: job.back === 'film' || job.back === 'mounted',
+    };
+    r.storage = find(data.storages, job.storage || usualStorage(r.medium), 'storage');
+    r.sheet = readSheet(job.sheet, r.medium);
+    r.speed = job.speed ? measure(job.speed, SPEEDS, 'a speed such as 1.5 m/min') : 0;
+    r.history = readHistory(job.history);
+    r.now = job.now ? clock(job.now, 'now') : null;
+    r.unknown = job.printed === 'unknown';
+    if (r.unknown) r.history = [];
+    const told = r.history.reduce((sum, stay) => sum + stay.hours, 0);
+    r.elapsed = told;
+    if (r.unknown) r.elapsed = 0;
+    else if (job.printed) {
+      const at = clock(job.printed, 'printed');
+      if (r.now === null) throw new Error('a time of printing needs the time now');
+      if (at > r.now) throw new Error('printed ' + job.printed + ' is later than now, ' + job.now);
+      r.elapsed = (r.now - at) / 60;
+      const rest = r.elapsed - told;
+      if (rest < -1 / 60) {
+        throw new Error('the history lasts ' + duration(told) + ', but only ' + duration(r.elapsed) + ' have passed since printing');
+      }
+      if (rest > 0) r.history.push({ hours: rest, storage: r.storage.id });
+    }
+    const kept = [r.storage.id, ...r.history.map((stay) => stay.storage)].map((id) => find(data.storages, id, 'storage'));
+    const wrong = kept.find((s) => !suits(r.medium).includes(s));
+    if (wrong) {
+      throw new Error(wrong.id + ' (' + wrong.name + ') does not suit ' + r.medium.name + ', which comes as ' + r.medium.forms.join(' or '));
+    }
+    return r;
+  }
+
+  // ---- judging
+
+  function pair(r, film) {
+    const among = (kinds, classes, id, cls) => (kinds || []).length + (classes || []).length === 0 ||
+      (kinds || []).includes(id) || (classes || []).includes(cls);
+    const found = data.rules.filter((rule) => among(rule.film_ids, rule.films, film.id, film.class) &&
+      among(rule.inks, rule.ink_classes, r.ink.id, r.ink.class) &&
+      among(rule.media, rule.medium_classes, r.medium.id, r.medium.class) &&
+      ((rule.coverages || []).length === 0 || rule.coverages.includes(r.coverage)));
+    const reasons = found.map((rule) => ({
+      verdict: rule.verdict === 'test' ? 'go' : rule.verdict, text: rule.why, source: rule.source,
+    }));
+    return { reasons, verdict: worst(reasons), test: found.some((rule) => rule.verdict === 'test') };
+  }
+
+  const worse = (a, b) => (data.verdicts.indexOf(b) > data.verdicts.indexOf(a) ? b : a);
+  const worst = (reasons) => reasons.reduce((v, reason) => worse(v, reason.verdict), 'go');
+
+  function fits(film, medium, machine) {
+    const say = (name, values) => ({ verdict: 'change', text: fill(data.phrases[name], values) });
+    const why = [];
+    if (!machine.films.includes(film.class)) why.push(say('film-class', { laminator: machine.name, class: film.class }));
+    else if (!film.runs_on.includes(machine.id)) why.push(say('film-machine', { film: film.name, laminator: machine.name }));
+    if (!medium.forms.some((f) => machine.forms.includes(f))) why.push(say('form', { laminator: machine.name, medium: medium.name }));
+    if (machine.opening_m > 0 && medium.thickness_m + film.thickness_m > machine.opening_m) {
+      why.push(say('opening', { medium: medium.name, laminator: machine.name }));
+    }
+    return why;
+  }
+
+  function filmsFor(r) {
+    const ok = data.films.filter((film) => !['change', 'refuse'].includes(pair(r, film).verdict));
+    const here = ok.filter((film) => fits(film, r.medium, r.machine).length === 0);
+    const elsewhere = ok.filter((film) => !here.includes(film) &&
+      data.laminators.some((m) => fits(film, r.medium, m).length === 0));
+    return here.concat(elsewhere);
+  }
+
+  function feed(r) {
+    const advise = (advice, why, values) => ({ advice, why: fill(data.feeds[why], { ...values, rule: data.feeds.rule }) });
+    if (r.film.class === 'cold') return advise('does not matter', 'cold');
+    if (!r.medium.grain) return advise('does not matter', 'no-grain');
+    if (r.sheet.roll) return advise('cannot be turned', 'roll');
+    if (r.grain === 'unknown') return advise('unknown: test first', 'unknown');
+    if ((r.grain === 'long') === (r.sheet.across >= r.sheet.along)) return advise('as it lies', 'lies');
+    if (r.sheet.along > r.machine.width_m) {
+      return advise('too wide that way', 'wide', { across: side(r.sheet.along), laminator: r.machine.name, limit: side(r.machine.width_m) });
+    }
+    return advise('turn it', 'turn');
+  }
+
+  function cautions(r) {
+    const list = ['nip'];
+    if (r.film.class !== 'cold' || r.machine.heats_both) list.push('heat');
+    if (r.ink.class === 'solvent') list.push('vapour');
+    return list.concat('knife').map((name) => data.cautions[name]);
+  }
+
+  function judgeFilm(plan, r, because) {
+    const p = pair(r, r.film);
+    p.reasons.forEach(because);
+    if (p.test) because({ verdict: 'go', text: data.phrases['test-first'] });
+    const misfits = fits(r.film, r.medium, r.machine);
+    if (r.sheet.across > r.machine.width_m) {
+      misfits.push({ verdict: 'change', text: fill(data.phrases['too-wide'],
+        { width: side(r.sheet.across), laminator: r.machine.name, limit: side(r.machine.width_m) }) });
+    }
+    if (r.speed !== 0 && (r.speed < r.machine.slowest || r.speed > r.machine.fastest)) {
+      misfits.push({ verdict: 'change', text: fill(data.phrases.speed,
+        { laminator: r.machine.name, slowest: pace(r.machine.slowest), fastest: pace(r.machine.fastest), speed: pace(r.speed) }) });
+    }
+    misfits.forEach(because);
+    if (plan.verdict !== 'change') return;
+    if (p.verdict === 'change') {
+      const films = filmsFor(r);
+      plan.others = films.map((f) => f.id);
+      if (films.length === 0) because({ verdict: 'refuse', text: data.phrases['no-film'] });
+      else because({ verdict: 'change', text: fill(data.phrases.others, { films: films.map((f) => f.name).join(', ') }) });
+      return;
+    }
+    const machines = data.laminators.filter((m) => m !== r.machine && fits(r.film, r.medium, m).length === 0 && r.sheet.across <= m.width_m);
+    if (machines.length > 0) {
+      because({ verdict: 'change', text: fill(data.phrases['other-machines'], { laminators: machines.map((m) => m.name).join(', ') }) });
+      return;
+    }
+    plan.others = filmsFor(r).map((f) => f.id);
+    because({ verdict: 'change', text: data.phrases['no-machine'] });
+  }
+
+  // ready is the time from printing until the print is dry: within its history
+  // or after it. It also gives the state at the history's end.
+  function ready(r, law) {
+    let s = law.fresh;
+    let spent = 0;
+    for (const stay of r.history) {
+      const t = law.until(s, r.room.id, stay.storage);
+      if (t !== null && t <= stay.hours) return { total: spent + t };
+      s = law.march(s, r.room.id, stay.storage, stay.hours);
+      spent += stay.hours;
+    }
+    const t = law.until(s, r.room.id, r.storage.id);
+    return { total: t === null ? null : spent + t, state: s };
+  }
+
+  function hardly(plan, r, law, s, because) {
+    const late = law.left(law.march(s, r.room.id, r.storage.id, data.hardly_h));
+    const unit = inks.get(r.ink.id).unit;
+    plan.wait_reason = fill(data.phrases.hardly, { storage: r.storage.name, left: short(late, unit), limit: short(law.limit, unit) });
+    because({ verdict: 'wait', text: plan.wait_reason });
+    let best = null;
+    for (const other of suits(r.medium)) {
+      const t = law.until(s, r.room.id, other.id);
+      if (t !== null && (best === null || t < best.hours)) best = { hours: t, name: other.name };
+    }
+    if (best === null) {
+      because({ verdict: 'refuse', text: data.phrases.never });
+      return;
+    }
+    because({ verdict: 'wait', text: fill(data.phrases['hardly-hung'],
+      { storage: best.name, wait: duration(roundUp(Math.max(best.hours, r.ink.least_h - r.elapsed))) }) });
+  }
+
+  const minutes = (hours) => Math.round(hours * 60) / 60;
+
+  function judgeWait(plan, r, because) {
+    const law = lawOf(r);
+    const { total, state } = ready(r, law);
+    if (total === null) {
+      hardly(plan, r, law, state, because);
+      return;
+    }
+    const least = r.ink.least_h;
+    const told = roundUp(Math.max(total, least));
+    const remaining = Math.max(told - r.elapsed, 0);
+    plan.wait_hours = minutes(told);
+    plan.computed_hours = total;
+    if (least - total > 1 / 60) {
+      because({ verdict: 'go', text: fill(data.phrases.maker, { maker: duration(r.ink.maker_h), least: duration(least) }) });
+    }
+    if (r.unknown) {
+      because({ verdict: 'wait', text: data.phrases['unknown-print'] });
+      return;
+    }
+    plan.remaining_hours = minutes(remaining);
+    plan.counted = duration(r.elapsed);
+    if (r.now !== null) {
+      plan.ready_by = new Date((r.now + Math.ceil(remaining * 60 - 1e-6)) * 60000).toISOString().slice(0, 16);
+    }
+    if (remaining > 0) {
+      because({ verdict: 'wait', text: fill(data.phrases.wait,
+        { remaining: duration(remaining), wait: duration(told), storage: r.storage.name }) });
+      return;
+    }
+    because({ verdict: 'go', text: fill(data.phrases.ready, { counted: duration(r.elapsed), wait: duration(told) }) });
+  }
+
+  function answer(job) {
+    const r = read(job);
+    const plan = {
+      verdict: 'go', reasons: [], wait_hours: null, wait_reason: '', remaining_hours: null,
+      maker_wait_hours: r.ink.maker_h, ready_by: null, counted: '', window: null,
+      window_reason: data.phrases[r.film.class === 'cold' ? 'cold' : 'no-window-yet'],
+      others: [], feed: feed(r), cautions: cautions(r), tests: r.ink.tests || [],
+    };
+    const because = (reason) => {
+      plan.reasons.push(reason);
+      plan.verdict = worse(plan.verdict, reason.verdict);
+    };
+    if (!r.medium.inks.includes(r.ink.id)) {
+      because({ verdict: 'refuse', text: fill(data.phrases['no-pair'], { medium: r.medium.name, ink: r.ink.name }) });
+      plan.wait_reason = plan.reasons[0].text;
+      return plan;
+    }
+    judgeFilm(plan, r, because);
+    judgeWait(plan, r, because);
+    return plan;
+  }
+
+  window.laydownPlan = {
+    common(d) { data = d; },
+    ink(d) { inks.set(d.id, d); },
+    has: (id) => inks.has(id),
+    data: () => data,
+    answer,
+  };
+})();
