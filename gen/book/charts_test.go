@@ -1,0 +1,129 @@
+package book
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"laydown/gen/quantity"
+	"laydown/gen/tables"
+)
+
+// TestChartsFit: on every paper the rows that a sheet was given fit it, no row
+// is lost, and every sheet but the last is full.
+func TestChartsFit(t *testing.T) {
+	for _, p := range papers {
+		for _, n := range []int{1, 5, 6, 15, 40} {
+			rows := make([]chartRow, n)
+			for i := range rows {
+				rows[i] = chartRow{Ink: fmt.Sprint("ink ", i), Tall: i%3 == 0}
+			}
+			sheets := split(p, rows)
+			next := 0
+			for k, s := range sheets {
+				used := 0.0
+				for _, r := range rows[s.from:s.to] {
+					used += r.height(p)
+				}
+				if s.from != next || s.to <= s.from {
+					t.Fatalf("%s, %d rows: sheet %d holds rows %d to %d after %d", p.Name, n, k+1, s.from, s.to, next)
+				}
+				if used > p.roomForRows() {
+					t.Errorf("%s, %d rows: sheet %d needs %.1f mm of %.1f", p.Name, n, k+1, used, p.roomForRows())
+				}
+				if k+1 < len(sheets) && used+rows[s.to].height(p) <= p.roomForRows() {
+					t.Errorf("%s, %d rows: sheet %d has room for one more", p.Name, n, k+1)
+				}
+				next = s.to
+			}
+			if next != n {
+				t.Errorf("%s: %d of %d rows are on a sheet", p.Name, next, n)
+			}
+		}
+	}
+}
+
+// TestPapers: sizes by ISO 216 and, for the American ones, in whole inches;
+// A3 reads from two metres, as the handbook promises.
+func TestPapers(t *testing.T) {
+	want := map[string][2]float64{
+		"A4": {297, 210}, "A3": {420, 297}, "A2": {594, 420}, // ISO 216
+		"Letter": {11 * 25.4, 8.5 * 25.4}, "Tabloid": {17 * 25.4, 11 * 25.4},
+	}
+	if len(papers) != len(want) {
+		t.Errorf("%d papers, want %d", len(papers), len(want))
+	}
+	for _, p := range papers {
+		if w := want[p.Name]; math.Abs(w[0]-p.Width) > 0.05 || math.Abs(w[1]-p.Height) > 0.05 {
+			t.Errorf("%s is %g × %g mm, want %v", p.Name, p.Width, p.Height, w)
+		}
+		if p.Name == "A3" && (p.Cap < 10 || p.Distance() < 2) {
+			t.Errorf("A3: capitals of %g mm read from %g m, want 10 mm and 2 m", p.Cap, p.Distance())
+		}
+		size := fmt.Sprintf("@page { size: %smm %smm; margin: 0 }", short4(p.Width), short4(p.Height))
+		if !strings.HasPrefix(p.CSS(), size) {
+			t.Errorf("%s: the style sheet begins %.60q, want %q", p.Name, p.CSS(), size)
+		}
+		if p.roomForRows() < 3*tallRowCaps*p.Cap {
+			t.Errorf("%s: not even three rows fit", p.Name)
+		}
+	}
+}
+
+// TestStampFollowsContent: a sheet's stamp changes with what it says and with
+// nothing else.
+func TestStampFollowsContent(t *testing.T) {
+	c := wallChart{Title: "Hours", Rows: []chartRow{{Ink: "a", Cells: []gridCell{{Text: "24"}}}}}
+	first := c.stamp()
+	if len(first) != 5 || first[2] != '-' {
+		t.Errorf("the stamp %q, want one like K7-Q2", first)
+	}
+	for _, r := range strings.Replace(first, "-", "", 1) {
+		if !strings.ContainsRune(stampLetters, r) {
+			t.Errorf("the stamp %q holds %q", first, r)
+		}
+	}
+	c.Sheet, c.Path = 2, "elsewhere"
+	if c.stamp() != first {
+		t.Error("the stamp changes with the sheet's number")
+	}
+	c.Rows[0].Cells[0].Text = "25"
+	if c.stamp() == first {
+		t.Error("the stamp stays when an hour changes")
+	}
+	if stamp([]byte("ab"), []byte("c")) == stamp([]byte("a"), []byte("bc")) {
+		t.Error("parts run together")
+	}
+}
+
+func TestHoursText(t *testing.T) {
+	for h, want := range map[float64]string{0: "0", 0.5: "½", 1: "1", 2.5: "2½", 24: "24", 168: "168"} {
+		v := tables.WaitValue{Wait: quantity.Time(h) * quantity.Hour}
+		if got := hoursText(v); got != want {
+			t.Errorf("%g h: %q, want %q", h, got, want)
+		}
+	}
+}
+
+func TestSpread(t *testing.T) {
+	rows := [][3]string{
+		{"2\u00a0g/m²", "4\u00a0g/m²", "2 to 4\u00a0g/m²"},
+		{"900\u00a0µm", "1.2\u00a0mm", "900\u00a0µm to 1.2\u00a0mm"},
+		{"1 × 10⁻¹⁴\u00a0m²/s", "1 × 10⁻¹²\u00a0m²/s", "1 × 10⁻¹⁴\u00a0m²/s to 1 × 10⁻¹²\u00a0m²/s"},
+	}
+	for _, row := range rows {
+		if got := spread(row[0], row[1]); got != row[2] {
+			t.Errorf("spread(%q, %q) = %q, want %q", row[0], row[1], got, row[2])
+		}
+	}
+}
+
+func TestLift(t *testing.T) {
+	r := gridRow{Cells: []gridCell{{Text: "1", Sign: "mt"}, {}, {Text: "hardly dries", Verdict: "refuse"}, {Text: "2", Sign: "t"}}}
+	r.lift("m")
+	r.lift("t")
+	if r.Sign != "t" || r.Cells[0].Sign != "m" || r.Cells[3].Sign != "" {
+		t.Errorf("row %q, cells %+v", r.Sign, r.Cells)
+	}
+}

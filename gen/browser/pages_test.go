@@ -1,0 +1,151 @@
+package browser
+
+import (
+	"fmt"
+	"maps"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync"
+	"testing"
+)
+
+// tabs is how many pages are looked at side by side.
+const tabs = 3
+
+// sweep looks at every page, several at once, each worker in a tab of its own.
+func sweep(t *testing.T, pages []string, look func(b *tab, page string) []string) {
+	t.Helper()
+	next := make(chan string)
+	var group sync.WaitGroup
+	for range min(tabs, len(pages)) {
+		b := newTab(t, handbook(t))
+		group.Go(func() {
+			for page := range next {
+				for _, f := range look(b, page) {
+					t.Errorf("%s: %s", page, f)
+				}
+			}
+		})
+	}
+	for _, p := range pages {
+		next <- p
+	}
+	close(next)
+	group.Wait()
+}
+
+// fresh loads a page at a size and in a scheme.
+func (b *tab) fresh(page string, width int64, scheme string) {
+	b.t.Helper()
+	b.size(width, 800)
+	b.scheme(scheme)
+	b.taken()
+	b.goTo(page)
+}
+
+// TestEveryPage: every single page, once: no complaint, no request, no violation
+// of accessibility, no sideways scrolling.
+func TestEveryPage(t *testing.T) {
+	sweep(t, pagesOf(t, handbook(t)), func(b *tab, page string) []string {
+		b.fresh(page, 1024, "light")
+		faults := b.settled()
+		faults = append(faults, b.reflow(page, 360, 600, 1024)...)
+		b.shorten()
+		faults = append(faults, b.axe()...)
+		return append(faults, b.taken()...)
+	})
+}
+
+// TestEveryKindOfPage: the smallest page of every kind, thoroughly: both schemes,
+// three widths and 400 % zoom, keyboard, movement, and without script.
+func TestEveryKindOfPage(t *testing.T) {
+	dir := handbook(t)
+	smallest := map[string]string{}
+	size := map[string]int64{}
+	for _, p := range pagesOf(t, dir) {
+		info, err := os.Stat(filepath.Join(dir, filepath.FromSlash(p)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if k := kindOf(p); smallest[k] == "" || info.Size() < size[k] {
+			smallest[k], size[k] = p, info.Size()
+		}
+	}
+	pages := slices.Sorted(maps.Values(smallest))
+	sweep(t, pages, func(b *tab, page string) []string {
+		var faults []string
+		for _, scheme := range []string{"light", "dark"} {
+			b.fresh(page, 1024, scheme)
+			b.shorten()
+			for _, width := range []int64{600, 1024, 1280} {
+				b.size(width, 800)
+				for _, f := range b.axe() {
+					faults = append(faults, fmt.Sprintf("%s, %d px: %s", scheme, width, f))
+				}
+			}
+		}
+		// 400 % zoom of a window of 1280 px is 320 px (WCAG 2.2, criterion 1.4.10).
+		b.fresh(page, 1024, "light")
+		faults = append(faults, b.reflow(page, 320, 1280)...)
+		faults = append(faults, b.motion()...)
+		b.size(1024, 800)
+		faults = append(faults, b.keyboard(120)...)
+		return append(faults, b.withoutScript(page)...)
+	})
+}
+
+// reflow looks for sideways scrolling, but on wall charts: on the screen they are
+// a picture of the sheet, as large as the paper.
+func (b *tab) reflow(page string, widths ...int64) []string {
+	b.t.Helper()
+	if _, _, chart := paperOf(page); chart {
+		return nil
+	}
+	return b.overflow(widths...)
+}
+
+// kindOf groups pages that are made alike: by folder, and in the folders of
+// tables and charts, and at the top, by the first word of the name.
+func kindOf(page string) string {
+	dir, base := path.Split(strings.TrimSuffix(page, ".html"))
+	first, _, _ := strings.Cut(base, "-")
+	switch {
+	case base == "index", dir == "", dir == "tables/", dir == "charts/":
+		kind := dir + first
+		if first != base {
+			kind += "-…"
+		}
+		return kind
+	}
+	return dir
+}
+
+// withoutScript opens the page with scripts off: it must still hold its text,
+// and offer nothing that then does nothing.
+func (b *tab) withoutScript(page string) []string {
+	b.t.Helper()
+	b.scripts(false)
+	defer b.scripts(true)
+	b.goTo(page)
+	return eval[[]string](b, script(b.t, "noscript.js"))
+}
+
+// TestWallCharts prints every wall chart on paper.
+func TestWallCharts(t *testing.T) {
+	var charts []string
+	for _, p := range pagesOf(t, handbook(t)) {
+		if _, _, ok := paperOf(p); ok {
+			charts = append(charts, p)
+		}
+	}
+	if len(charts) == 0 {
+		t.Fatal("the handbook has no wall chart")
+	}
+	sweep(t, charts, func(b *tab, page string) []string {
+		b.fresh(page, 1024, "dark") // the paper stays white whatever the screen likes
+		return b.wallChart(page)
+	})
+}

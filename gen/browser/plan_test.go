@@ -1,0 +1,211 @@
+package browser
+
+import (
+	"encoding/json"
+	"fmt"
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"laydown/data"
+	"laydown/gen/shop"
+	"laydown/gen/tables"
+)
+
+// jobs makes jobs of every sort: sound ones, ones with a history, and a few that
+// make no sense. The seed is fixed, so that a failure can be looked at again.
+func jobs(s *shop.Shop, n int) []tables.Job {
+	r := rand.New(rand.NewPCG(7, 2026))
+	one := func(list ...string) string { return list[r.IntN(len(list))] }
+	id := func(heads ...string) string { return one(heads...) }
+	var inks, media, films, machines, rooms, storages []string
+	for _, x := range s.Inks {
+		inks = append(inks, x.ID)
+	}
+	for _, x := range s.Media {
+		media = append(media, x.ID)
+	}
+	for _, x := range s.Films {
+		films = append(films, x.ID)
+	}
+	for _, x := range s.Laminators {
+		machines = append(machines, x.ID)
+	}
+	for _, x := range s.Rooms {
+		rooms = append(rooms, x.ID)
+	}
+	for _, x := range s.Storages {
+		storages = append(storages, x.ID)
+	}
+	history := func() string {
+		var stays []string
+		for range r.IntN(4) {
+			stays = append(stays, fmt.Sprintf("%d %s %s", 1+r.IntN(30), one("h", "h", "min"), id(storages...)))
+		}
+		return strings.Join(stays, ", ")
+	}
+	list := make([]tables.Job, n)
+	for i := range list {
+		ink := s.Ink(id(inks...))
+		medium := id(media...)
+		if r.IntN(10) > 0 { // mostly a medium that the ink prints on
+			var fit []string
+			for _, m := range s.Media {
+				if s.PrintsOn(ink, m) {
+					fit = append(fit, m.ID)
+				}
+			}
+			medium = id(fit...)
+		}
+		list[i] = tables.Job{
+			Ink: ink.ID, Medium: medium, Film: id(films...),
+			Coverage:  one("", "light", "normal", "heavy"),
+			Storage:   one("", id(storages...)),
+			Room:      one("", id(rooms...)),
+			Laminator: one("", id(machines...), id(machines...)),
+			History:   one("", history(), history()),
+			Printed:   one("", "unknown", "2026-11-23T15:40", "2026-11-24T20:05", "2026-11-20T09:00", "2026-11-25T08:59", "2026-11-26T10:00"),
+			Now:       "2026-11-25T09:00",
+			Grain:     one("", "long", "short", "unknown"),
+			Sheet:     one("", "", "320x450 mm", "450x320mm", "12x18 in", "roll", "1700x900 mm", "A3"),
+			Back:      one("", "open", "film", "mounted"),
+			Speed:     one("", "", "1.5 m/min", "5 ft/min", "40 m/min"),
+		}
+	}
+	return list
+}
+
+// answered is what the page and the program both say of a job.
+type answered struct {
+	Error          string          `json:"error"`
+	Verdict        tables.Verdict  `json:"verdict"`
+	Reasons        []tables.Reason `json:"reasons"`
+	WaitHours      *float64        `json:"wait_hours"`
+	WaitReason     string          `json:"wait_reason"`
+	RemainingHours *float64        `json:"remaining_hours"`
+	MakerWaitHours float64         `json:"maker_wait_hours"`
+	ReadyBy        *string         `json:"ready_by"`
+	Counted        string          `json:"counted"`
+	Window         *tables.Window  `json:"window"`
+	WindowReason   string          `json:"window_reason"`
+	Others         []string        `json:"others"`
+	Feed           tables.Feed     `json:"feed"`
+	Cautions       []string        `json:"cautions"`
+	Tests          []string        `json:"tests"`
+}
+
+// The page gives the same answer as the program, over many jobs: the verdict,
+// every reason word for word, every hour and the time on the clock.
+func TestPlanPageAgreesWithTheProgram(t *testing.T) {
+	s, problems := shop.Load(data.Files, nil)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	made, err := tables.New(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	all := jobs(s, 3000)
+	b := open(t, "plan.html")
+	defer b.quiet()
+	eval[bool](b, `new Promise((done, fail) => {
+		const load = (names) => names.length === 0 ? done(true) : (() => {
+			const tag = document.createElement('script');
+			tag.src = document.getElementById('plan-form').dataset.scripts + names[0];
+			tag.onload = () => load(names.slice(1));
+			tag.onerror = () => fail(new Error(names[0]));
+			document.head.append(tag);
+		})();
+		load(['plan-data.js', `+inkScripts(s)+`]);
+	})`)
+	verdicts, errors, histories := map[tables.Verdict]int{}, 0, 0
+	for start := 0; start < len(all); start += 500 {
+		part := all[start:min(start+500, len(all))]
+		asked, err := json.Marshal(lowerCase(part))
+		if err != nil {
+			t.Fatal(err)
+		}
+		text := eval[string](b, `JSON.stringify(`+string(asked)+`.map((job) => {
+			try { return window.laydownPlan.answer(job); } catch (e) { return { error: e.message }; }
+		}))`)
+		var page []answered
+		if err := json.Unmarshal([]byte(text), &page); err != nil {
+			t.Fatal(err)
+		}
+		for i, job := range part {
+			want := ask(made, job)
+			if (want.Error != "") != (page[i].Error != "") {
+				t.Errorf("%+v:\npage    %q\nprogram %q", job, page[i].Error, want.Error)
+				continue
+			}
+			if want.Error != "" {
+				errors++
+				continue
+			}
+			verdicts[want.Verdict]++
+			if job.History != "" {
+				histories++
+			}
+			got, wanted := oneLine(t, page[i]), oneLine(t, want)
+			if got != wanted {
+				t.Errorf("%+v:\npage    %s\nprogram %s", job, got, wanted)
+			}
+		}
+	}
+	t.Logf("%d jobs: %v, %d refused as typed, %d with a history", len(all), verdicts, errors, histories)
+	for _, v := range tables.Verdicts {
+		if verdicts[v] == 0 {
+			t.Errorf("no job came to the verdict %s: the comparison would not notice it", v)
+		}
+	}
+}
+
+func ask(made *tables.Tables, job tables.Job) answered {
+	p, err := made.Plan(job)
+	if err != nil {
+		return answered{Error: err.Error()}
+	}
+	return answered{
+		Verdict: p.Verdict, Reasons: p.Reasons, WaitHours: p.WaitHours, WaitReason: p.WaitReason,
+		RemainingHours: p.RemainingHours, MakerWaitHours: p.MakerWaitHours, ReadyBy: p.ReadyBy, Counted: p.Counted,
+		Window: p.Window, WindowReason: p.WindowReason, Others: p.Others, Feed: p.Feed, Cautions: p.Cautions, Tests: p.Tests,
+	}
+}
+
+// oneLine writes an answer on one line; lists that are empty and lists that are
+// missing read the same.
+func oneLine(t *testing.T, a answered) string {
+	t.Helper()
+	if len(a.Others) == 0 {
+		a.Others = nil
+	}
+	if len(a.Tests) == 0 {
+		a.Tests = nil
+	}
+	b, err := json.Marshal(a)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(b)
+}
+
+// lowerCase gives jobs the names that the page uses.
+func lowerCase(jobs []tables.Job) []map[string]string {
+	list := make([]map[string]string, len(jobs))
+	for i, j := range jobs {
+		list[i] = map[string]string{
+			"ink": j.Ink, "medium": j.Medium, "film": j.Film, "coverage": j.Coverage, "storage": j.Storage,
+			"history": j.History, "printed": j.Printed, "now": j.Now, "room": j.Room, "laminator": j.Laminator,
+			"speed": j.Speed, "grain": j.Grain, "sheet": j.Sheet, "back": j.Back, "stackRH": j.StackRH,
+		}
+	}
+	return list
+}
+
+func inkScripts(s *shop.Shop) string {
+	names := make([]string, len(s.Inks))
+	for i, ink := range s.Inks {
+		names[i] = "'plan-" + ink.ID + ".js'"
+	}
+	return strings.Join(names, ",")
+}

@@ -1,0 +1,147 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+)
+
+// laydown runs the program as a shell would, on a clock that stands still.
+func laydown(args ...string) (status int, out, errs string) {
+	var o, e bytes.Buffer
+	status = run(args, &o, &e, func() time.Time { return time.Date(2026, 11, 25, 9, 0, 0, 0, time.UTC) })
+	return status, o.String(), e.String()
+}
+
+// Every broken shop: all its problems in one run, as its expect.txt has them,
+// exit status 1, and nothing written.
+func TestBrokenShops(t *testing.T) {
+	folders, err := filepath.Glob("../testdata/broken/*")
+	if err != nil || len(folders) < 15 {
+		t.Fatalf("%d broken shops found, %v", len(folders), err)
+	}
+	for _, folder := range folders {
+		t.Run(filepath.Base(folder), func(t *testing.T) {
+			want, err := os.ReadFile(filepath.Join(folder, "expect.txt"))
+			if err != nil {
+				t.Fatal(err)
+			}
+			site := filepath.Join(t.TempDir(), "site")
+			for _, args := range [][]string{{"publish", "-shop", folder, "-out", site}, {"proof", "-shop", folder}} {
+				status, out, errs := laydown(args...)
+				if status != problems {
+					t.Errorf("%s: status %d, want %d", args[0], status, problems)
+				}
+				if errs != string(want) {
+					t.Errorf("%s:\n got %s\nwant %s", args[0], errs, want)
+				}
+				if out != "" {
+					t.Errorf("%s printed a result: %s", args[0], out)
+				}
+			}
+			if _, err := os.Stat(site); !os.IsNotExist(err) {
+				t.Errorf("something was written to %s", site)
+			}
+		})
+	}
+}
+
+func TestCommandLineIsWrong(t *testing.T) {
+	tests := []struct {
+		args []string
+		want string
+	}{
+		{nil, "Laydown makes the handbook"},
+		{[]string{"print"}, `no command is called "print"`},
+		{[]string{"publish", "there"}, `what is "there" for?`},
+		{[]string{"publish", "-shop", "/no/such/folder"}, "the shop's folder"},
+		{[]string{"proof", "-shop", "main.go"}, "is not a folder"},
+		{[]string{"proof", "-shop", "."}, "has neither data nor content nor templates"},
+		{[]string{"plan", "-ink", "eco-solvnt"}, `did you mean "eco-solvent"?`},
+		{[]string{"plan", "-colour", "red"}, "flag provided but not defined"},
+		{[]string{"plan", "-ink", "eco-solvent", "-medium", "vinyl-cast", "-film", "cold-vinyl-cast-gloss", "-format", "pdf"}, `no format is called "pdf"`},
+		{[]string{"table"}, "which table?"},
+		{[]string{"table", "tides"}, `"tides" was asked for`},
+		{[]string{"table", "waits", "-format", "pdf"}, `no format is called "pdf"`},
+	}
+	for _, tt := range tests {
+		status, out, errs := laydown(tt.args...)
+		if status != misuse || !strings.Contains(errs, tt.want) || out != "" {
+			t.Errorf("%q: status %d, printed %q, said %q; want status %d and %q", tt.args, status, out, errs, misuse, tt.want)
+		}
+	}
+}
+
+// A plan as JSON has the keys that other programs rely on, null where nothing
+// is known, whatever the verdict; and the exit status is 0.
+func TestPlanJSON(t *testing.T) {
+	keys := []string{"verdict", "reasons", "wait_hours", "maker_wait_hours", "ready_by", "window", "feed", "cautions", "working"}
+	tests := []struct {
+		args    []string
+		verdict string
+	}{
+		{[]string{"-ink", "eco-solvent", "-medium", "vinyl-calendered", "-film", "cold-vinyl-calendered-gloss", "-printed", "2026-11-24T15:40"}, "wait"},
+		{[]string{"-ink", "eco-solvent", "-medium", "vinyl-calendered", "-film", "cold-vinyl-calendered-gloss", "-printed", "2026-11-20T15:40"}, "go"},
+		{[]string{"-ink", "eco-solvent", "-medium", "vinyl-calendered", "-film", "thermal-pet-gloss-75"}, "change"},
+		{[]string{"-ink", "toner-dry", "-medium", "banner", "-film", "cold-vinyl-calendered-gloss"}, "refuse"},
+		{[]string{"-ink", "eco-solvent", "-medium", "vinyl-calendered", "-film", "cold-vinyl-calendered-gloss", "-storage", "tight-roll"}, "wait"},
+	}
+	for _, tt := range tests {
+		status, out, errs := laydown(append([]string{"plan", "-format", "json"}, tt.args...)...)
+		if status != done {
+			t.Errorf("%q: status %d: %s", tt.args, status, errs)
+			continue
+		}
+		var p map[string]any
+		if err := json.Unmarshal([]byte(out), &p); err != nil {
+			t.Errorf("%q: %v", tt.args, err)
+			continue
+		}
+		for _, k := range keys {
+			if _, ok := p[k]; !ok {
+				t.Errorf("%q: no %q in the answer", tt.args, k)
+			}
+		}
+		if p["verdict"] != tt.verdict {
+			t.Errorf("%q: %v, want %s", tt.args, p["verdict"], tt.verdict)
+		}
+		if reasons, _ := p["reasons"].([]any); len(reasons) == 0 {
+			t.Errorf("%q: no reasons", tt.args)
+		}
+		if p["wait_hours"] == nil && p["wait_reason"] == "" || p["window"] == nil && p["window_reason"] == "" {
+			t.Errorf("%q: a null without a reason", tt.args)
+		}
+	}
+}
+
+func TestTableFormats(t *testing.T) {
+	for format, want := range map[string]string{
+		"text": "hours to wait",
+		"csv":  "ink,medium,coverage,storage,room,wait_hours",
+		"json": `{"table":"waits"`,
+	} {
+		status, out, errs := laydown("table", "waits", "-format", format)
+		if status != done || !strings.HasPrefix(out, want) {
+			t.Errorf("%s: status %d, %s, begins %.60q", format, status, errs, out)
+		}
+		if strings.Count(out, "eco-solvent") < 20 {
+			t.Errorf("%s: hardly any rows", format)
+		}
+		if format == "json" && !json.Valid([]byte(out)) {
+			t.Error("the JSON is not JSON")
+		}
+	}
+}
+
+func BenchmarkPublish(b *testing.B) {
+	for b.Loop() {
+		site := filepath.Join(b.TempDir(), "site")
+		if status, _, errs := laydown("publish", "-out", site); status != done {
+			b.Fatal(errs)
+		}
+	}
+}

@@ -1,0 +1,100 @@
+package main
+
+import (
+	"fmt"
+
+	"laydown/gen/book"
+	"laydown/gen/publish"
+	"laydown/gen/shop"
+	"laydown/gen/tables"
+)
+
+// publish computes everything and writes the handbook.
+func (c command) publish(args []string) int {
+	f := c.flags("publish")
+	dir := f.String("shop", "", "the shop's folder")
+	out := f.String("out", "site", "where the handbook goes")
+	if status, ok := c.parse(f, args); !ok {
+		return status
+	}
+	src, t, files, status := c.make("publish", *dir)
+	if status != done {
+		return status
+	}
+	finished := make([]publish.File, len(files))
+	for i, file := range files {
+		finished[i] = publish.File(file)
+	}
+	result, err := publish.Publish(*out, finished, publish.Options{Sources: src.folders()})
+	if err != nil {
+		fmt.Fprintf(c.errs, "laydown publish: %v\n", err)
+		return problems
+	}
+	c.doubts(t)
+	if !result.Changed {
+		fmt.Fprintf(c.out, "%s is up to date: %d files\n", *out, result.Files)
+		return done
+	}
+	fmt.Fprintf(c.out, "%s: %d files, %.1f MB\n", *out, result.Files, float64(result.Bytes)/1e6)
+	return done
+}
+
+// proof computes everything and reports what is wrong or doubtful.
+func (c command) proof(args []string) int {
+	f := c.flags("proof")
+	dir := f.String("shop", "", "the shop's folder")
+	if status, ok := c.parse(f, args); !ok {
+		return status
+	}
+	_, t, files, status := c.make("proof", *dir)
+	if status != done {
+		return status
+	}
+	c.doubts(t)
+	fmt.Fprintf(c.out, "no problems: %d files would be published\n", len(files))
+	return done
+}
+
+// make reads and computes the whole handbook; it reports what stops it.
+func (c command) make(name, dir string) (source, *tables.Tables, []book.File, int) {
+	src, err := open(dir)
+	if err != nil {
+		return src, nil, nil, c.wrong(name, err)
+	}
+	t, status := c.tables(name, src)
+	if status != done {
+		return src, nil, nil, status
+	}
+	files, found := book.Build(t, src.content, src.templates)
+	if len(found) > 0 {
+		return src, nil, nil, c.report(found)
+	}
+	return src, t, files, done
+}
+
+// tables loads a shop's tables; it reports what stops it.
+func (c command) tables(name string, src source) (*tables.Tables, int) {
+	t, found, err := src.tables()
+	if len(found) > 0 {
+		return nil, c.report(found)
+	}
+	if err != nil {
+		fmt.Fprintf(c.errs, "laydown %s: %v\n", name, err)
+		return nil, problems
+	}
+	return t, done
+}
+
+func (c command) report(found shop.Problems) int {
+	for _, p := range found {
+		fmt.Fprintln(c.errs, p)
+	}
+	return problems
+}
+
+// doubts prints where the makers' figures and the physics disagree.
+func (c command) doubts(t *tables.Tables) {
+	for _, w := range t.Warnings() {
+		fmt.Fprintf(c.errs, "doubt: %s\n", w.Text)
+	}
+}

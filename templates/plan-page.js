@@ -1,0 +1,223 @@
+// The job plan's page: takes the choices from the address and the form, fetches
+// the scripts that hold the ink's numbers, asks plan.js and shows its answer.
+(function () {
+  'use strict';
+
+  const form = document.getElementById('plan-form');
+  if (!form) return;
+  const $ = (id) => document.getElementById(id);
+  const FIELDS = ['ink', 'medium', 'film', 'coverage', 'storage', 'room', 'laminator', 'speed', 'grain', 'sheet', 'back', 'stack-rh', 'history', 'now', 'printed'];
+  const MORE = ['speed', 'sheet', 'stack-rh', 'history'];
+  const WORDS = { go: 'Go', wait: 'Wait', change: 'Change', refuse: 'Refuse' };
+  const DAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
+  const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
+
+  // ---- scripts with data: tags added when they are needed; files cannot be fetched
+
+  const asked = new Map();
+  function script(name) {
+    if (!asked.has(name)) {
+      asked.set(name, new Promise((done, fail) => {
+        const tag = document.createElement('script');
+        tag.src = form.dataset.scripts + name;
+        tag.onload = done;
+        tag.onerror = () => { asked.delete(name); fail(new Error('the file ' + name + ' is missing beside this page')); };
+        document.head.append(tag);
+      }));
+    }
+    return asked.get(name);
+  }
+
+  // ---- the form and the address
+
+  const pad = (n) => String(n).padStart(2, '0');
+  const stamp = (d) => d.getFullYear() + '-' + pad(d.getMonth() + 1) + '-' + pad(d.getDate()) + 'T' + pad(d.getHours()) + ':' + pad(d.getMinutes());
+
+  function fromAddress() {
+    const query = new URLSearchParams(location.search);
+    for (const name of FIELDS) {
+      if (!query.has(name)) continue;
+      const value = query.get(name);
+      if (name === 'printed' && query.getAll(name).includes('unknown')) $('unknown').checked = true;
+      else form.querySelector('#' + name).value = value;
+    }
+    if (!$('now').value) $('now').value = stamp(new Date());
+    $('more').open = MORE.some((name) => query.get(name));
+    return query.has('ink');
+  }
+
+  function job() {
+    const j = {};
+    for (const name of FIELDS) {
+      const value = form.querySelector('#' + name).value.trim();
+      if (value) j[name === 'stack-rh' ? 'stackRH' : name] = value;
+    }
+    if ($('unknown').checked) j.printed = 'unknown';
+    return j;
+  }
+
+  function toAddress(j) {
+    const query = new URLSearchParams();
+    for (const [name, value] of Object.entries(j)) query.set(name === 'stackRH' ? 'stack-rh' : name, value);
+    try {
+      history.replaceState(null, '', '?' + query);
+    } catch { /* an address that cannot be written is no reason not to answer */ }
+  }
+
+  // ---- showing
+
+  const upper = (text) => text.charAt(0).toUpperCase() + text.slice(1);
+  const hours = (h) => {
+    const minutes = Math.round(h * 60), m = minutes % 60, whole = (minutes - m) / 60;
+    if (whole === 0) return m + '\u00a0min';
+    return whole + '\u00a0h' + (m ? ' ' + m + '\u00a0min' : '');
+  };
+  function when(text) {
+    const d = new Date(text + ':00Z');
+    return { big: DAYS[d.getUTCDay()] + ' ' + pad(d.getUTCHours()) + ':' + pad(d.getUTCMinutes()), date: d.getUTCDate() + ' ' + MONTHS[d.getUTCMonth()] };
+  }
+  function make(tag, text, cls) {
+    const el = document.createElement(tag);
+    if (text) el.textContent = text;
+    if (cls) el.className = cls;
+    return el;
+  }
+  const mark = (verdict) => {
+    const svg = form.ownerDocument.querySelector('[data-verdict="' + verdict + '"] svg').cloneNode(true);
+    svg.setAttribute('width', '52');
+    svg.setAttribute('height', '9.5');
+    return svg;
+  };
+
+  function ready(plan, j) {
+    let big, under, what = 'Ready by';
+    if (j.printed === 'unknown') {
+      what = 'Ready'; big = 'test it'; under = 'The clock says nothing of a print of unknown age.';
+    } else if (plan.wait_hours === null) {
+      what = 'Kept like this'; big = plan.verdict === 'refuse' && !plan.counted ? '–' : 'hardly dries'; under = upper(plan.wait_reason);
+    } else if (!plan.remaining_hours) {
+      what = 'By the clock'; big = 'ready now'; under = hours(plan.wait_hours) + ' needed, ' + plan.counted + ' counted';
+    } else {
+      const t = plan.ready_by ? when(plan.ready_by) : null;
+      what = t ? 'Ready by' : 'Still to go';
+      big = t ? t.big : hours(plan.remaining_hours);
+      under = (t ? t.date + '. ' : '') + hours(plan.wait_hours) + ' in all, ' + hours(plan.remaining_hours) + ' still to go';
+    }
+    $('a-ready-what').textContent = what;
+    $('a-ready').textContent = big;
+    $('a-ready').classList.toggle('wordy', !/\d/.test(big));
+    $('a-ready-under').textContent = under;
+  }
+
+  function rollers(plan) {
+    const film = $('film').selectedOptions[0].dataset;
+    $('a-window-what').textContent = film.what || 'Roller';
+    $('a-window').textContent = film.number || '–';
+    $('a-window-unit').textContent = film.unit ? ' ' + film.unit : '';
+    $('a-window-under').textContent = (film.under ? film.under + '. ' : '') + plan.window_reason;
+  }
+
+  function fill(list, items) {
+    list.replaceChildren(...items);
+  }
+
+  function working(plan, j) {
+    const rows = [];
+    const put = (name, value) => rows.push(make('dt', name), make('dd', value));
+    if (typeof plan.computed_hours === 'number') put('computed, kept as it is', hours(plan.computed_hours));
+    if (plan.wait_hours !== null) put('told, rounded up', hours(plan.wait_hours));
+    if (plan.counted) put('since printing', plan.counted);
+    fill($('a-steps'), rows);
+    $('a-link').href = 'tables/waits-' + j.ink + '.html#' + [j.medium, j.coverage, j.storage, j.room].join('.');
+    $('a-link').parentElement.hidden = plan.verdict === 'refuse';
+  }
+
+  function show(plan, j) {
+    $('a-verdict').textContent = WORDS[plan.verdict];
+    for (const el of document.querySelectorAll('.marks [data-verdict]')) el.hidden = el.dataset.verdict !== plan.verdict;
+    ready(plan, j);
+    rollers(plan);
+    fill($('a-reasons'), plan.reasons.map((r) => {
+      const li = make('li');
+      li.append(mark(r.verdict), ' ', make('b', WORDS[r.verdict] + '. '), upper(r.text));
+      return li;
+    }));
+    const films = laydownPlan.data().films;
+    $('a-others-box').hidden = !(plan.others && plan.others.length);
+    fill($('a-others'), (plan.others || []).map((id) => {
+      const li = make('li'), a = make('a', (films.find((f) => f.id === id) || { name: id }).name);
+      a.href = '?' + new URLSearchParams({ ...j, film: id });
+      li.append(a);
+      return li;
+    }));
+    const tests = (plan.tests || []).map((id) => document.querySelector('[data-test="' + id + '"]')).filter(Boolean);
+    $('a-tests-box').hidden = tests.length === 0;
+    fill($('a-tests'), tests.map((a) => {
+      const li = make('li');
+      li.append(a.cloneNode(true));
+      return li;
+    }));
+    $('a-feed').replaceChildren(make('b', upper(plan.feed.advice) + '. '), plan.feed.why);
+    $('a-maker').textContent = hours(plan.maker_wait_hours);
+    working(plan, j);
+    fill($('a-cautions'), plan.cautions.map((text) => {
+      const [lead, ...rest] = text.split('. '), words = make('p');
+      words.append(make('strong', lead + '. '), rest.join('. '));
+      return words;
+    }));
+    $('answer').hidden = false;
+    $('plan-status').className = 'unseen'; // the answer below says it to eyes
+    $('plan-status').textContent = WORDS[plan.verdict] + '. ' + $('a-ready-what').textContent + ' ' + $('a-ready').textContent + '.';
+  }
+
+  // ---- answering
+
+  let turn = 0;
+  function answer() {
+    const j = job(), mine = ++turn;
+    const missing = ['ink', 'medium', 'film'].filter((name) => !j[name]);
+    if (missing.length > 0) {
+      $('answer').hidden = true;
+      $('plan-status').className = '';
+      $('plan-status').textContent = 'Still to choose: ' + missing.join(', ') + '.';
+      return;
+    }
+    toAddress(j);
+    script('plan-data.js').then(() => script('plan-' + j.ink + '.js')).then(() => {
+      if (mine !== turn) return;
+      show(laydownPlan.answer(j), j);
+    }).catch((fault) => {
+      if (mine !== turn) return;
+      $('answer').hidden = true;
+      $('plan-status').className = '';
+      $('plan-status').textContent = upper(fault.message) + '.';
+    });
+  }
+
+  // The media that the ink prints on come first in their list.
+  function sortMedia() {
+    const ink = $('ink').value, list = $('medium');
+    if (!ink) return;
+    script('plan-data.js').then(() => {
+      const of = new Map(laydownPlan.data().media.map((m) => [m.id, m.inks.includes(ink)]));
+      const chosen = list.value, groups = [make('optgroup'), make('optgroup')];
+      groups[0].label = 'printed with this ink';
+      groups[1].label = 'not made for it';
+      const options = [...list.querySelectorAll('option')].filter((o) => o.value);
+      options.forEach((o) => groups[of.get(o.value) ? 0 : 1].append(o));
+      list.replaceChildren(list.querySelector('option[value=""]') || make('option', 'which medium?'), ...groups.filter((g) => g.children.length > 0));
+      list.value = chosen;
+    }, () => { /* the answer says that the file is missing */ });
+  }
+
+  form.addEventListener('submit', (ev) => { ev.preventDefault(); answer(); });
+  form.addEventListener('change', (ev) => {
+    if (ev.target.id === 'ink') sortMedia();
+    if (ev.target.id === 'unknown') $('printed').disabled = $('unknown').checked;
+    answer();
+  });
+  const told = fromAddress();
+  $('printed').disabled = $('unknown').checked;
+  sortMedia();
+  if (told) answer();
+})();

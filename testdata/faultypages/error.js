@@ -1,0 +1,1 @@
+document.querySelector("#nobody").textContent = "x"; // nobody has this id

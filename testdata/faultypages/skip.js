@@ -1,0 +1,1 @@
+document.getElementById("skipped").addEventListener("focus", (e) => { e.target.blur(); });

@@ -1,0 +1,1 @@
+document.getElementById("trap").addEventListener("keydown", (e) => { if (e.key === "Tab") e.preventDefault(); });
