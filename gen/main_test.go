@@ -50,6 +50,26 @@ func TestBrokenShops(t *testing.T) {
 	}
 }
 
+// The same for a file that is too deep to keep in testdata.
+func TestNestedLists(t *testing.T) {
+	shop, site := t.TempDir(), filepath.Join(t.TempDir(), "site")
+	if err := os.Mkdir(filepath.Join(shop, "data"), 0o755); err != nil {
+		t.Fatal(err)
+	}
+	deep := "rooms: " + strings.Repeat("[", 10_000) + strings.Repeat("]", 10_000)
+	if err := os.WriteFile(filepath.Join(shop, "data", "rooms.yaml"), []byte(deep), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	status, out, errs := laydown("publish", "-shop", shop, "-out", site)
+	const want = "data/rooms.yaml:1:47: lists or records stand more than 40 deep inside each other here: no record needs that\n"
+	if status != problems || errs != want || out != "" {
+		t.Errorf("status %d, printed %q, said %q; want status %d and %q", status, out, errs, problems, want)
+	}
+	if _, err := os.Stat(site); !os.IsNotExist(err) {
+		t.Errorf("something was written to %s", site)
+	}
+}
+
 func TestCommandLineIsWrong(t *testing.T) {
 	tests := []struct {
 		args []string

@@ -5,13 +5,11 @@ import (
 	"strings"
 	"testing"
 	"testing/fstest"
-	"time"
 )
 
 // TestHostile loads files that are made to hang or to exhaust a reader. Each
-// must be refused, in words and soon.
+// must be refused in words. Should one hang, the test's own time limit ends it.
 func TestHostile(t *testing.T) {
-	const soon = 5 * time.Second // on a loaded machine; each takes well under one
 	blockLists := func(n int) string { return "rooms:\n" + strings.Repeat("- ", n) + "x\n" }
 	tests := []struct {
 		name, text string
@@ -37,11 +35,7 @@ func TestHostile(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			began := time.Now()
 			_, problems := Load(smallShop(t), file("rooms.yaml", test.text))
-			if took := time.Since(began); took > soon {
-				t.Errorf("took %v", took)
-			}
 			if len(problems) == 0 || !strings.HasPrefix(problems[0].String(), test.want) {
 				t.Fatalf("got %.300s\nwant %s", problems.Error(), test.want)
 			}
@@ -55,7 +49,8 @@ func TestHostile(t *testing.T) {
 }
 
 // TestManyWrongWords holds that a large file of wrong ids and words is refused
-// soon: what was meant is looked for a bounded number of times.
+// whole; what was meant is looked for a bounded number of times, or it would
+// not end.
 func TestManyWrongWords(t *testing.T) {
 	var rooms, films strings.Builder
 	rooms.WriteString("rooms:\n")
@@ -68,11 +63,7 @@ func TestManyWrongWords(t *testing.T) {
 	}
 	films.WriteString("]}\n")
 	own := fstest.MapFS{"rooms.yaml": {Data: []byte(rooms.String())}, "limits.yaml": {Data: []byte(films.String())}}
-	began := time.Now()
 	_, problems := Load(smallShop(t), own)
-	if took := time.Since(began); took > 10*time.Second {
-		t.Errorf("took %v", took)
-	}
 	if want := 9_000*4 + 50_000; len(problems) != want { // three keys and a source missing in each room
 		t.Errorf("%d problems, want %d", len(problems), want)
 	}
