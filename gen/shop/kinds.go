@@ -25,6 +25,8 @@ var kinds = []kind{
 	{key: "storage", one: "way of storing", many: "ways of storing", record: reflect.TypeFor[Storage]()},
 	{key: "limits", one: "limit", many: "limits", record: reflect.TypeFor[Limit]()},
 	{key: "predictions", one: "prediction", many: "predictions", record: reflect.TypeFor[Prediction]()},
+	{key: "window_predictions", one: "window prediction", many: "window predictions", record: reflect.TypeFor[WindowPrediction]()},
+	{key: "contacts", one: "contact", many: "contacts", record: reflect.TypeFor[Contact]()},
 	{key: "sources", one: "source", many: "sources", record: reflect.TypeFor[Source]()},
 }
 

@@ -40,7 +40,10 @@ type Shop struct {
 	Limits     []*Limit
 	// Predictions are what the trade would expect, written before it was computed.
 	Predictions []*Prediction
-	Sources     []*Source
+	// WindowPredictions are the same of windows.
+	WindowPredictions []*WindowPrediction
+	Contacts          []*Contact
+	Sources           []*Source
 }
 
 // Shopfront is what the shop says of itself.
@@ -396,6 +399,42 @@ type Prediction struct {
 	From     Value[quantity.Time] `yaml:"from,required" range:"0 h .. 1000 h"`
 	To       Value[quantity.Time] `yaml:"to,required" range:"0 h .. 1000 h"`
 	Basis    string               `yaml:"basis,required"` // why that is expected, and who says so
+}
+
+// WindowPrediction is what the trade would expect of a temperature window,
+// written down before the program had computed one.
+type WindowPrediction struct {
+	Head    `yaml:",inline"`
+	Written string `yaml:"written,required,date"`
+	// Claim is what is expected of the case:
+	//
+	//	makers-range   it has a window that overlaps the film maker's roller range
+	//	no-window      it has none
+	//	higher         its lowest set temperature is above the other case's
+	//	lower          its lowest set temperature is below the other case's
+	//	narrower       its window is narrower than the other case's
+	Claim string      `yaml:"claim,required" oneof:"makers-range no-window higher lower narrower"`
+	Case  *WindowCase `yaml:"case,required"`
+	Other *WindowCase `yaml:"other"` // for higher, lower, narrower
+	Basis string      `yaml:"basis,required"`
+}
+
+// WindowCase is a film on a medium in a machine.
+type WindowCase struct {
+	Film      Ref                   `yaml:"film,required" to:"films"`
+	Medium    Ref                   `yaml:"medium,required" to:"media"`
+	Laminator Ref                   `yaml:"laminator,required" to:"laminators"`
+	Speed     Value[quantity.Speed] `yaml:"speed,required" range:"0.05 m/min .. 100 m/min"`
+	// Humidity that the sheet is in equilibrium with, at 23 °C.
+	Humidity Value[quantity.Fraction] `yaml:"humidity,required" range:"1 % .. 99 %"`
+	Pos      Pos
+}
+
+// Contact is a contact conductance between two surfaces, or what a face gives
+// to the air. The program asks for them by id.
+type Contact struct {
+	Head        `yaml:",inline"`
+	Conductance Value[quantity.Conductance] `yaml:"conductance,required" range:"1 W/m2K .. 100000 W/m2K"`
 }
 
 // Source is where a value comes from.

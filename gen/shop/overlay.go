@@ -82,6 +82,10 @@ func (l *loader) assemble(shelves map[string]*shelf) *Shop {
 				s.Limits = append(s.Limits, r)
 			case *Prediction:
 				s.Predictions = append(s.Predictions, r)
+			case *WindowPrediction:
+				s.WindowPredictions = append(s.WindowPredictions, r)
+			case *Contact:
+				s.Contacts = append(s.Contacts, r)
 			case *Source:
 				s.Sources = append(s.Sources, r)
 			}
