@@ -21,8 +21,8 @@ and chapters.
         compute everything, report every problem and doubt, write nothing
   laydown plan -ink ID -medium ID -film ID [more]
         the job plan for one print; laydown plan -help lists the rest
-  laydown table waits [-shop DIR] [-format text|csv|json]
-        one computed table
+  laydown table NAME [-shop DIR] [-format text|csv|json]
+        one computed table: waits, windows or humidity
 
 Without -shop it works on the demonstration that it carries. A shop's folder
 has data/*.yaml and content/*.md, and may have templates/; what is in it goes

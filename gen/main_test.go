@@ -85,7 +85,7 @@ func TestCommandLineIsWrong(t *testing.T) {
 		{[]string{"plan", "-colour", "red"}, "flag provided but not defined"},
 		{[]string{"plan", "-ink", "eco-solvent", "-medium", "vinyl-cast", "-film", "cold-vinyl-cast-gloss", "-format", "pdf"}, `no format is called "pdf"`},
 		{[]string{"table"}, "which table?"},
-		{[]string{"table", "tides"}, `"tides" was asked for`},
+		{[]string{"table", "tides"}, `no table is called "tides"`},
 		{[]string{"table", "waits", "-format", "pdf"}, `no format is called "pdf"`},
 	}
 	for _, tt := range tests {
@@ -139,20 +139,27 @@ func TestPlanJSON(t *testing.T) {
 }
 
 func TestTableFormats(t *testing.T) {
-	for format, want := range map[string]string{
-		"text": "hours to wait",
-		"csv":  "ink,medium,coverage,storage,room,wait_hours",
-		"json": `{"table":"waits"`,
-	} {
-		status, out, errs := laydown("table", "waits", "-format", format)
-		if status != done || !strings.HasPrefix(out, want) {
-			t.Errorf("%s: status %d, %s, begins %.60q", format, status, errs, out)
+	tests := []struct{ table, format, begins, holds string }{
+		{"waits", "text", "hours to wait", "eco-solvent"},
+		{"waits", "csv", "ink,medium,coverage,storage,room,wait_hours", "eco-solvent"},
+		{"waits", "json", `{"table":"waits"`, "eco-solvent"},
+		{"windows", "text", "set temperature in °C", "thermal-pet-gloss-75"},
+		{"windows", "csv", "film,medium,laminator,speed_m_min,room", "thermal-pet-gloss-75"},
+		{"windows", "json", `{"table":"windows"`, "thermal-pet-gloss-75"},
+		{"humidity", "text", "highest relative humidity", "thermal-pet-gloss-75"},
+		{"humidity", "csv", "film,medium,laminator,speed_m_min,set_c", "thermal-pet-gloss-75"},
+		{"humidity", "json", `{"table":"humidity"`, "thermal-pet-gloss-75"},
+	}
+	for _, tt := range tests {
+		status, out, errs := laydown("table", tt.table, "-format", tt.format)
+		if status != done || !strings.HasPrefix(out, tt.begins) {
+			t.Errorf("%s %s: status %d, %s, begins %.60q", tt.table, tt.format, status, errs, out)
 		}
-		if strings.Count(out, "eco-solvent") < 20 {
-			t.Errorf("%s: hardly any rows", format)
+		if strings.Count(out, tt.holds) < 20 {
+			t.Errorf("%s %s: hardly any rows", tt.table, tt.format)
 		}
-		if format == "json" && !json.Valid([]byte(out)) {
-			t.Error("the JSON is not JSON")
+		if tt.format == "json" && !json.Valid([]byte(out)) {
+			t.Errorf("%s: the JSON is not JSON", tt.table)
 		}
 	}
 }

@@ -90,7 +90,7 @@ func writePlan(w io.Writer, t *tables.Tables, p tables.Plan) error {
 		line("still to go", fmt.Sprintf("%.3g h", *p.RemainingHours))
 	}
 	line("maker says", fmt.Sprintf("%g h", p.MakerWaitHours))
-	line("window", p.WindowReason)
+	line("window", windowLine(p))
 	line("feed", p.Feed.Advice+". "+p.Feed.Why)
 	line("tests", strings.Join(p.Tests, ", "))
 	for i, text := range p.Cautions {
@@ -99,19 +99,39 @@ func writePlan(w io.Writer, t *tables.Tables, p tables.Plan) error {
 		}
 		line("caution", text)
 	}
-	if len(p.Working.Steps) > 0 {
-		b.WriteString("\nworking\n")
+	writeWorking(&b, t, "working", p.Working)
+	writeWorking(&b, t, "working of the window", p.HeatWorking)
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// windowLine is the window in words, or why there is none.
+func windowLine(p tables.Plan) string {
+	if p.Window == nil {
+		return p.WindowReason
 	}
-	for _, s := range p.Working.Steps {
+	span := func(s tables.Span) string {
+		return fmt.Sprintf("%.0f to %.0f °C (%.0f to %.0f °F)", s.Low, s.High, s.Low*1.8+32, s.High*1.8+32)
+	}
+	if p.Window.Low != nil {
+		return span(tables.Span{Low: *p.Window.Low, High: *p.Window.High})
+	}
+	return "first piece " + span(p.Window.First) + "; steady run " + span(p.Window.Steady)
+}
+
+func writeWorking(b *strings.Builder, t *tables.Tables, name string, w tables.Working) {
+	if len(w.Steps) == 0 {
+		return
+	}
+	fmt.Fprintf(b, "\n%s\n", name)
+	for _, s := range w.Steps {
 		source := ""
 		if src := t.Shop().Source(s.Source); src != nil {
 			source = "  [" + src.ID + "]"
 		}
-		fmt.Fprintf(&b, "  %-4s %-66s %s%s\n", s.Symbol, s.Text, s.Shown, source)
+		fmt.Fprintf(b, "  %-4s %-66s %s%s\n", s.Symbol, s.Text, s.Shown, source)
 	}
-	for _, n := range p.Working.Notes {
-		fmt.Fprintf(&b, "  %s\n", n)
+	for _, n := range w.Notes {
+		fmt.Fprintf(b, "  %s\n", n)
 	}
-	_, err := io.WriteString(w, b.String())
-	return err
 }

@@ -3,29 +3,65 @@ package main
 import (
 	"fmt"
 	"io"
+	"maps"
+	"slices"
+	"strings"
 	"text/tabwriter"
 
+	"laydown/gen/quantity"
 	"laydown/gen/tables"
 )
 
+// writers are the forms in which a table is printed.
+type writers map[string]func(w io.Writer, t *tables.Tables) error
+
+// printable are the tables by name.
+var printable = map[string]writers{
+	"waits": {
+		"text": table((*tables.Tables).Waits, writeWaits),
+		"csv":  table((*tables.Tables).Waits, tables.WriteWaitsCSV),
+		"json": table((*tables.Tables).Waits, tables.WriteWaitsJSON),
+	},
+	"windows": {
+		"text": table((*tables.Tables).Windows, writeWindows),
+		"csv":  table((*tables.Tables).Windows, tables.WriteWindowsCSV),
+		"json": table((*tables.Tables).Windows, tables.WriteWindowsJSON),
+	},
+	"humidity": {
+		"text": table((*tables.Tables).Humidities, writeHumidities),
+		"csv":  table((*tables.Tables).Humidities, tables.WriteHumiditiesCSV),
+		"json": table((*tables.Tables).Humidities, tables.WriteHumiditiesJSON),
+	},
+}
+
+// table joins what computes a table to what writes it.
+func table[V any](compute func(*tables.Tables) ([]V, error), write func(io.Writer, []V) error) func(io.Writer, *tables.Tables) error {
+	return func(w io.Writer, t *tables.Tables) error {
+		values, err := compute(t)
+		if err != nil {
+			return err
+		}
+		return write(w, values)
+	}
+}
+
 // table prints one computed table.
 func (c command) table(args []string) int {
-	if len(args) == 0 || args[0] != "waits" {
-		got := "none"
-		if len(args) > 0 {
-			got = fmt.Sprintf("%q", args[0])
-		}
-		return c.wrong("table", fmt.Errorf("which table? waits is there, %s was asked for", got))
+	names := strings.Join(slices.Sorted(maps.Keys(printable)), ", ")
+	if len(args) == 0 {
+		return c.wrong("table", fmt.Errorf("which table? there are %s", names))
 	}
-	f := c.flags("table waits")
+	forms, ok := printable[args[0]]
+	if !ok {
+		return c.wrong("table", fmt.Errorf("no table is called %q: there are %s", args[0], names))
+	}
+	f := c.flags("table " + args[0])
 	dir := f.String("shop", "", "the shop's folder")
 	format := f.String("format", "text", "text, csv or json")
 	if status, ok := c.parse(f, args[1:]); !ok {
 		return status
 	}
-	write, ok := map[string]func(io.Writer, []tables.WaitValue) error{
-		"text": writeWaits, "csv": tables.WriteWaitsCSV, "json": tables.WriteWaitsJSON,
-	}[*format]
+	write, ok := forms[*format]
 	if !ok {
 		return c.wrong("table", fmt.Errorf("no format is called %q: text, csv or json", *format))
 	}
@@ -37,11 +73,7 @@ func (c command) table(args []string) int {
 	if status != done {
 		return status
 	}
-	waits, err := t.Waits()
-	if err == nil {
-		err = write(c.out, waits)
-	}
-	if err != nil {
+	if err := write(c.out, t); err != nil {
 		fmt.Fprintf(c.errs, "laydown table: %v\n", err)
 		return problems
 	}
@@ -72,6 +104,65 @@ func writeWaits(w io.Writer, waits []tables.WaitValue) error {
 			fmt.Fprintf(out, "\t%g", v.Wait.Hours())
 		} else {
 			fmt.Fprint(out, "\thardly dries")
+		}
+	}
+	fmt.Fprintln(out)
+	return out.Flush()
+}
+
+// writeWindows writes windows for a terminal, in °C: a line for each film,
+// medium, laminator and speed, a column for each room. Where the first piece and
+// the steady run differ, both stand: first / steady.
+func writeWindows(w io.Writer, windows []tables.WindowValue) error {
+	out := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
+	rooms := 0
+	fmt.Fprint(out, "set temperature in °C, first piece / steady run\n\nfilm\tmedium\tlaminator\tm/min")
+	for i, v := range windows {
+		if i > 0 && v.Room == windows[0].Room {
+			break
+		}
+		fmt.Fprint(out, "\t"+v.Room)
+		rooms++
+	}
+	for i, v := range windows {
+		if i%rooms == 0 {
+			fmt.Fprintf(out, "\n%s\t%s\t%s\t%.3g", v.Film, v.Medium, v.Laminator, quantity.Number(v.Speed, "m/min"))
+		}
+		if !v.Open() {
+			fmt.Fprint(out, "\tnone")
+			continue
+		}
+		first, steady := v.Spans()
+		if first == steady {
+			fmt.Fprintf(out, "\t%.0f–%.0f", first.Low, first.High)
+		} else {
+			fmt.Fprintf(out, "\t%.0f–%.0f / %.0f–%.0f", first.Low, first.High, steady.Low, steady.High)
+		}
+	}
+	fmt.Fprintln(out)
+	return out.Flush()
+}
+
+// writeHumidities writes the highest humidities for a terminal: a line for each
+// film, medium and laminator, a column for each set temperature.
+func writeHumidities(w io.Writer, list []tables.HumidityValue) error {
+	out := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
+	fmt.Fprint(out, "highest relative humidity of the sheet in %, by set temperature in °C\n\nfilm\tmedium\tlaminator")
+	steps := len(tables.SetSteps)
+	for _, c := range tables.SetSteps {
+		fmt.Fprintf(out, "\t%.0f", c)
+	}
+	for i, v := range list {
+		if i%steps == 0 {
+			fmt.Fprintf(out, "\n%s\t%s\t%s", v.Film, v.Medium, v.Laminator)
+		}
+		switch {
+		case !v.Runs:
+			fmt.Fprint(out, "\t–")
+		case v.Free:
+			fmt.Fprint(out, "\tany")
+		default:
+			fmt.Fprintf(out, "\t%.0f", v.Humidity.Percent())
 		}
 	}
 	fmt.Fprintln(out)

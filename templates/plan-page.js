@@ -1,5 +1,5 @@
 // The job plan's page: takes the choices from the address and the form, fetches
-// the scripts that hold the ink's numbers, asks plan.js and shows its answer.
+// the scripts that hold the ink's and the medium's numbers, asks plan.js and shows its answer.
 (function () {
   'use strict';
 
@@ -109,12 +109,38 @@
     $('a-ready-under').textContent = under;
   }
 
+  const fahrenheit = (c) => Math.round(c * 1.8 + 32);
+  const between = (span) => span.low_c + '–' + span.high_c;
+  const inBoth = (span) => fahrenheit(span.low_c) + '–' + fahrenheit(span.high_c) + '\u00a0°F';
+
+  // The window stands large: one for the whole run, or the first piece's with
+  // the steady run's beside it. A cold film has what its maker says of a warmed roller.
   function rollers(plan) {
-    const film = $('film').selectedOptions[0].dataset;
-    $('a-window-what').textContent = film.what || 'Roller';
-    $('a-window').textContent = film.number || '–';
-    $('a-window-unit').textContent = film.unit ? ' ' + film.unit : '';
-    $('a-window-under').textContent = (film.under ? film.under + '. ' : '') + plan.window_reason;
+    const film = $('film').selectedOptions[0].dataset, w = plan.window;
+    let what = film.what || 'Roller', big = film.number || '–', unit = film.unit || '', under = film.under ? film.under + '. ' : '';
+    if (w) {
+      const two = w.low_c === null, span = two ? w.first : w;
+      const words = laydownPlan.data().limit_words;
+      what = two ? 'Set for the first piece' : 'Set the rollers to';
+      big = between(span);
+      unit = '°C';
+      under = inBoth(span) + '. Below, ' + words[w.low_limit] + ' is missed; above, it is ' + words[w.high_limit] + '.';
+      if (two) {
+        $('a-steady').textContent = between(w.steady);
+        $('a-steady-under').textContent = inBoth(w.steady) + '. The cover cools as it runs: turn up after the first pieces.';
+      }
+    } else if (film.hot) {
+      what = 'Set temperature';
+      big = 'no window';
+      unit = '';
+      under = '';
+    }
+    $('a-window-what').textContent = what;
+    $('a-window').textContent = big;
+    $('a-window').classList.toggle('wordy', !/\d/.test(big));
+    $('a-window-unit').textContent = unit ? ' ' + unit : '';
+    $('a-window-under').textContent = under + plan.window_reason;
+    $('a-steady-box').hidden = !(w && w.low_c === null);
   }
 
   function fill(list, items) {
@@ -130,6 +156,10 @@
     fill($('a-steps'), rows);
     $('a-link').href = 'tables/waits-' + j.ink + '.html#' + [j.medium, j.coverage, j.storage, j.room].join('.');
     $('a-link').parentElement.hidden = plan.verdict === 'refuse';
+    const machine = laydownPlan.data().laminators.find((m) => m.id === j.laminator);
+    const speed = machine.speeds.findIndex((v) => paceOf(v) === j.speed);
+    $('a-heat-link').href = 'tables/windows-' + j.film + '.html#' + [j.medium, j.laminator, speed < 0 ? machine.usual : speed, j.room].join('.');
+    $('a-heat-link').parentElement.hidden = !plan.window;
   }
 
   function show(plan, j) {
@@ -183,7 +213,7 @@
       return;
     }
     toAddress(j);
-    script('plan-data.js').then(() => script('plan-' + j.ink + '.js')).then(() => {
+    script('plan-data.js').then(() => Promise.all([script('plan-' + j.ink + '.js'), script('heat-' + j.medium + '.js')])).then(() => {
       if (mine !== turn) return;
       show(laydownPlan.answer(j), j);
     }).catch((fault) => {
@@ -210,14 +240,41 @@
     }, () => { /* the answer says that the file is missing */ });
   }
 
+  // The speeds of the chosen machine that windows are held for. One that the
+  // address asks for and the machine has not stays, so that the answer says so.
+  const paceOf = (v) => Math.round(v * 60 * 1000) / 1000 + ' m/min';
+  function listSpeeds(wanted) {
+    return script('plan-data.js').then(() => {
+      const machine = laydownPlan.data().laminators.find((m) => m.id === $('laminator').value), list = $('speed');
+      const options = machine.speeds.map((v, i) => {
+        const option = make('option', paceOf(v).replace(' ', '\u00a0') + ' (' + Number((v * 60 / 0.3048).toPrecision(3)) + '\u00a0ft/min)' + (i === machine.usual ? ', usual' : ''));
+        option.value = paceOf(v);
+        return option;
+      });
+      if (wanted && !options.some((o) => o.value === wanted)) {
+        const option = make('option', wanted);
+        option.value = wanted;
+        options.push(option);
+      }
+      list.replaceChildren(list.options[0], ...options);
+      list.value = wanted;
+    }, () => { /* the answer says that the file is missing */ });
+  }
+
   form.addEventListener('submit', (ev) => { ev.preventDefault(); answer(); });
   form.addEventListener('change', (ev) => {
     if (ev.target.id === 'ink') sortMedia();
+    if (ev.target.id === 'laminator') {
+      listSpeeds('').then(answer);
+      return;
+    }
     if (ev.target.id === 'unknown') $('printed').disabled = $('unknown').checked;
     answer();
   });
   const told = fromAddress();
   $('printed').disabled = $('unknown').checked;
   sortMedia();
-  if (told) answer();
+  const asks = new URLSearchParams(location.search).get('speed') || '';
+  if (told) listSpeeds(asks).then(answer);
+  else listSpeeds(asks);
 })();

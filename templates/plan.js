@@ -4,7 +4,8 @@
 //
 //   laydownPlan.common(data)   called by plan-data.js: what every job needs
 //   laydownPlan.ink(data)      called by plan-<ink>.js: one ink's laws
-//   laydownPlan.has(id)        whether that ink's laws are there
+//   laydownPlan.heat(data)     called by heat-<medium>.js: what heat does on it
+//   laydownPlan.has(ink, medium)  whether what a job needs is there
 //   laydownPlan.data()         what common was given
 //   laydownPlan.answer(job)    the plan; throws an Error that says what is
 //                              wrong with the job
@@ -13,6 +14,7 @@
 
   let data = null;
   const inks = new Map();
+  const heats = new Map();
 
   // ---- the slab: u(x) = level + Σ a_n·cos(β_n·x − φ_n), and the rest that the
   // modes do not carry (the program's package drying says why)
@@ -197,6 +199,15 @@
     return sheet;
   }
 
+  // stepOf is which row of a window holds for a humidity measured in the stack:
+  // 0 is the room's own, the rest are the steps, taken up to the safe side.
+  function stepOf(text) {
+    const h = measure(text, { '%': 0.01 }, 'a humidity such as 55 %');
+    if (h > 1) throw new Error('humidity of the stack: ' + text + ' is not between 0 % and 100 %');
+    const i = data.humidity_steps.findIndex((step) => h <= step + 1e-9);
+    return 1 + (i < 0 ? data.humidity_steps.length - 1 : i);
+  }
+
   const TIMES = { h: 1, hour: 1, hours: 1, min: 1 / 60, minutes: 1 / 60, d: 24, day: 24, days: 24, week: 168, weeks: 168 };
 
   function readHistory(text) {
@@ -244,6 +255,7 @@
     r.storage = find(data.storages, job.storage || usualStorage(r.medium), 'storage');
     r.sheet = readSheet(job.sheet, r.medium);
     r.speed = job.speed ? measure(job.speed, SPEEDS, 'a speed such as 1.5 m/min') : 0;
+    r.humidity = job.stackRH ? stepOf(job.stackRH) : 0;
     r.history = readHistory(job.history);
     r.now = job.now ? clock(job.now, 'now') : null;
     r.unknown = job.printed === 'unknown';
@@ -302,10 +314,106 @@
 
   function filmsFor(r) {
     const ok = data.films.filter((film) => !['change', 'refuse'].includes(pair(r, film).verdict));
-    const here = ok.filter((film) => fits(film, r.medium, r.machine).length === 0);
-    const elsewhere = ok.filter((film) => !here.includes(film) &&
+    const runs = ok.filter((film) => fits(film, r.medium, r.machine).length === 0);
+    const here = runs.filter((film) => film.class === 'cold' || open(windowOf(r, film, speedIndex(r), r.humidity)));
+    const elsewhere = ok.filter((film) => !runs.includes(film) &&
       data.laminators.some((m) => fits(film, r.medium, m).length === 0));
     return here.concat(elsewhere);
+  }
+
+  // ---- heat: windows were computed for the machine's listed speeds
+
+  function speedIndex(r) {
+    if (r.speed === 0 || r.speed < r.machine.slowest || r.speed > r.machine.fastest) return r.machine.usual;
+    const i = r.machine.speeds.findIndex((v) => Math.abs(v / r.speed - 1) < 1e-6);
+    if (i < 0) {
+      throw new Error('this page holds windows for ' + r.machine.speeds.map(pace).join(', ') + '; ' + pace(r.speed) + ' is not among them');
+    }
+    return i;
+  }
+
+  // windowOf reads a window: [first low, steady low, then for the room and each
+  // humidity step first high, steady high, and what limits either]. It is null
+  // where the medium's record says nothing of heat.
+  function windowOf(r, film, speed, humidity) {
+    const held = heats.get(r.medium.id).windows[film.id + '/' + r.machine.id];
+    if (!held) return null;
+    const row = held[speed][data.rooms.indexOf(r.room)];
+    const at = 2 + 4 * humidity;
+    return {
+      first: { low_c: row[0], high_c: row[at] },
+      steady: { low_c: row[1], high_c: row[at + 1] },
+      firstLimit: data.limits[row[at + 2]],
+      steadyLimit: data.limits[row[at + 3]],
+    };
+  }
+
+  const open = (w) => w !== null && w.first.low_c <= w.first.high_c && w.steady.low_c <= w.steady.high_c;
+  const degrees = (c) => c.toFixed(0) + '\u00a0°C (' + (c * 1.8 + 32).toFixed(0) + '\u00a0°F)';
+  const between = (span) => degrees(span.low_c) + ' to ' + degrees(span.high_c);
+
+  function crossing(w) {
+    const gap = (span) => span.low_c - span.high_c;
+    const worse = gap(w.steady) > gap(w.first);
+    const span = worse ? w.steady : w.first;
+    return fill(data.phrases['no-window'], {
+      low: degrees(span.low_c), 'why-low': data.limit_words.activation,
+      high: degrees(span.high_c), 'why-high': data.limit_words[worse ? w.steadyLimit : w.firstLimit],
+      gap: gap(span).toFixed(0) + '\u00a0K (' + (gap(span) * 1.8).toFixed(0) + '\u00a0°F)',
+    });
+  }
+
+  function waysOut(r, speed) {
+    const ways = [];
+    for (let i = r.machine.speeds.length - 1; i >= 0; i--) {
+      if (r.machine.speeds[i] < r.machine.speeds[speed] && open(windowOf(r, r.film, i, r.humidity))) {
+        ways.push(fill(data.phrases['way-slower'], { speed: pace(r.machine.speeds[i]) }));
+        break;
+      }
+    }
+    const now = r.humidity === 0 ? r.room.humidity : data.humidity_steps[r.humidity - 1];
+    for (let i = data.humidity_steps.length - 1; i >= 0; i--) {
+      if (data.humidity_steps[i] < now && open(windowOf(r, r.film, speed, i + 1))) {
+        ways.push(fill(data.phrases['way-drier'], { humidity: Math.round(data.humidity_steps[i] * 100) + '\u00a0%' }));
+        break;
+      }
+    }
+    const films = data.films.filter((film) => film.class !== 'cold' && film !== r.film &&
+      fits(film, r.medium, r.machine).length === 0 && open(windowOf(r, film, speed, r.humidity)));
+    if (films.length > 0) ways.push(fill(data.phrases['way-film'], { films: films.map((f) => f.name).join(', ') }));
+    return ways;
+  }
+
+  function judgeHeat(plan, r, misfit, because) {
+    if (r.film.class === 'cold') {
+      plan.window_reason = data.phrases.cold;
+      return;
+    }
+    if (misfit) {
+      plan.window_reason = data.phrases['window-misfit'];
+      return;
+    }
+    const speed = speedIndex(r);
+    const w = windowOf(r, r.film, speed, r.humidity);
+    if (w === null) {
+      plan.window_reason = fill(data.phrases['heat-unknown'], { medium: r.medium.name });
+      return;
+    }
+    if (!open(w)) {
+      plan.window_reason = crossing(w);
+      because({ verdict: 'change', text: plan.window_reason });
+      waysOut(r, speed).forEach((text) => because({ verdict: 'change', text }));
+      return;
+    }
+    const low = Math.max(w.first.low_c, w.steady.low_c);
+    const high = Math.min(w.first.high_c, w.steady.high_c);
+    plan.window = {
+      low_c: low <= high ? low : null, high_c: low <= high ? high : null,
+      first: w.first, steady: w.steady, low_limit: 'activation', high_limit: w.firstLimit,
+    };
+    if (low > high) {
+      because({ verdict: 'go', text: fill(data.phrases['start-and-run'], { first: between(w.first), steady: between(w.steady) }) });
+    }
   }
 
   function feed(r) {
@@ -328,35 +436,38 @@
     return list.concat('knife').map((name) => data.cautions[name]);
   }
 
+  function misfits(r) {
+    const list = fits(r.film, r.medium, r.machine);
+    const no = (phrase, values) => list.push({ verdict: 'change', text: fill(data.phrases[phrase], values) });
+    if (r.sheet.across > r.machine.width_m) {
+      no('too-wide', { width: side(r.sheet.across), laminator: r.machine.name, limit: side(r.machine.width_m) });
+    }
+    if (r.speed !== 0 && (r.speed < r.machine.slowest || r.speed > r.machine.fastest)) {
+      no('speed', { laminator: r.machine.name, slowest: pace(r.machine.slowest), fastest: pace(r.machine.fastest), speed: pace(r.speed) });
+    }
+    return list;
+  }
+
   function judgeFilm(plan, r, because) {
     const p = pair(r, r.film);
     p.reasons.forEach(because);
     if (p.test) because({ verdict: 'go', text: data.phrases['test-first'] });
-    const misfits = fits(r.film, r.medium, r.machine);
-    if (r.sheet.across > r.machine.width_m) {
-      misfits.push({ verdict: 'change', text: fill(data.phrases['too-wide'],
-        { width: side(r.sheet.across), laminator: r.machine.name, limit: side(r.machine.width_m) }) });
-    }
-    if (r.speed !== 0 && (r.speed < r.machine.slowest || r.speed > r.machine.fastest)) {
-      misfits.push({ verdict: 'change', text: fill(data.phrases.speed,
-        { laminator: r.machine.name, slowest: pace(r.machine.slowest), fastest: pace(r.machine.fastest), speed: pace(r.speed) }) });
-    }
-    misfits.forEach(because);
+    const wrong = misfits(r);
+    wrong.forEach(because);
+    judgeHeat(plan, r, wrong.length > 0, because);
     if (plan.verdict !== 'change') return;
-    if (p.verdict === 'change') {
-      const films = filmsFor(r);
-      plan.others = films.map((f) => f.id);
-      if (films.length === 0) because({ verdict: 'refuse', text: data.phrases['no-film'] });
-      else because({ verdict: 'change', text: fill(data.phrases.others, { films: films.map((f) => f.name).join(', ') }) });
-      return;
+    if (p.verdict !== 'change' && wrong.length > 0) {
+      const machines = data.laminators.filter((m) => m !== r.machine && fits(r.film, r.medium, m).length === 0 && r.sheet.across <= m.width_m);
+      if (machines.length > 0) {
+        because({ verdict: 'change', text: fill(data.phrases['other-machines'], { laminators: machines.map((m) => m.name).join(', ') }) });
+        return;
+      }
+      because({ verdict: 'change', text: data.phrases['no-machine'] });
     }
-    const machines = data.laminators.filter((m) => m !== r.machine && fits(r.film, r.medium, m).length === 0 && r.sheet.across <= m.width_m);
-    if (machines.length > 0) {
-      because({ verdict: 'change', text: fill(data.phrases['other-machines'], { laminators: machines.map((m) => m.name).join(', ') }) });
-      return;
-    }
-    plan.others = filmsFor(r).map((f) => f.id);
-    because({ verdict: 'change', text: data.phrases['no-machine'] });
+    const films = filmsFor(r);
+    plan.others = films.map((f) => f.id);
+    if (films.length === 0) because({ verdict: 'refuse', text: data.phrases['no-film'] });
+    else because({ verdict: 'change', text: fill(data.phrases.others, { films: films.map((f) => f.name).join(', ') }) });
   }
 
   // ready is the time from printing until the print is dry: within its history
@@ -430,8 +541,7 @@
     const r = read(job);
     const plan = {
       verdict: 'go', reasons: [], wait_hours: null, wait_reason: '', remaining_hours: null,
-      maker_wait_hours: r.ink.maker_h, ready_by: null, counted: '', window: null,
-      window_reason: data.phrases[r.film.class === 'cold' ? 'cold' : 'no-window-yet'],
+      maker_wait_hours: r.ink.maker_h, ready_by: null, counted: '', window: null, window_reason: '',
       others: [], feed: feed(r), cautions: cautions(r), tests: r.ink.tests || [],
     };
     const because = (reason) => {
@@ -440,7 +550,7 @@
     };
     if (!r.medium.inks.includes(r.ink.id)) {
       because({ verdict: 'refuse', text: fill(data.phrases['no-pair'], { medium: r.medium.name, ink: r.ink.name }) });
-      plan.wait_reason = plan.reasons[0].text;
+      plan.wait_reason = plan.window_reason = plan.reasons[0].text;
       return plan;
     }
     judgeFilm(plan, r, because);
@@ -451,7 +561,8 @@
   window.laydownPlan = {
     common(d) { data = d; },
     ink(d) { inks.set(d.id, d); },
-    has: (id) => inks.has(id),
+    heat(d) { heats.set(d.medium, d); },
+    has: (ink, medium) => inks.has(ink) && heats.has(medium),
     data: () => data,
     answer,
   };

@@ -23,6 +23,11 @@ type answers interface {
 	Pair(ink, medium, film, coverage string) tables.PairAnswer
 	DemoPrints() ([]tables.DemoPrint, error)
 	PlanShards() (map[string][]byte, error)
+	Windows() ([]tables.WindowValue, error)
+	WindowWorking(tables.WindowValue) (tables.Working, error)
+	WindowSpread(tables.WindowCase) ([]tables.Move, error)
+	Humidities() ([]tables.HumidityValue, error)
+	WindowPrints() ([]tables.WindowPrint, error)
 }
 
 // waits is the whole table of waits with a way to find one.

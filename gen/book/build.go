@@ -24,6 +24,7 @@ type builder struct {
 	press    *pressRoom
 	shop     *shop.Shop
 	waits    *waits
+	windows  *windows
 	content  fs.FS
 	chapters []*chapter
 	problems *problems
@@ -39,6 +40,12 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 		return nil, b.problems.sorted()
 	}
 	b.waits = newWaits(all)
+	heat, err := a.Windows()
+	if err != nil {
+		b.fault("tables/windows.html", err)
+		return nil, b.problems.sorted()
+	}
+	b.windows = newWindows(heat, b.shop)
 	if b.press, err = newPressRoom(templates); err != nil {
 		b.fault("templates", err)
 		return nil, b.problems.sorted()
@@ -49,6 +56,7 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.frontPages(words)
 	b.materialPages()
 	b.tablePages()
+	b.heatPages()
 	b.chapterPages()
 	b.chartPages()
 	b.assets(templates)

@@ -20,6 +20,8 @@ var computedKinds = map[string][]string{
 	"history":     {"!ink", "!medium", "coverage", "storage", "room", "!history", "title"},
 	"demo-prints": {},
 	"warnings":    {},
+
+	"window-predictions": {},
 }
 
 // asked is a computed block with its records found.
@@ -37,7 +39,7 @@ func (b *builder) compute(block computedBlock) template.HTML {
 	show := block.Keys["show"]
 	takes, ok := computedKinds[show]
 	if !ok {
-		b.problems.add(block.where("show"), fmt.Sprintf("show: %q is none of coverages, demo-prints, history, residue, storages, waits, warnings", show))
+		b.problems.add(block.where("show"), fmt.Sprintf("show: %q is none of coverages, demo-prints, history, residue, storages, waits, warnings, window-predictions", show))
 		return ""
 	}
 	before := len(b.problems.list)
@@ -58,6 +60,8 @@ func (b *builder) compute(block computedBlock) template.HTML {
 		return b.computedHistory(a)
 	case "demo-prints":
 		return b.computedDemoPrints(a)
+	case "window-predictions":
+		return b.computedWindowPrints(a)
 	}
 	return b.computedWarnings()
 }

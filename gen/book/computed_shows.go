@@ -135,13 +135,13 @@ type demoRow struct {
 }
 
 type demoTable struct {
-	ID   string
-	Rows []demoRow
+	ID, Title string
+	Rows      []demoRow
 }
 
 // computedDemoPrints is the table of the demo prints, misses and all.
 func (b *builder) computedDemoPrints(a asked) template.HTML {
-	t := demoTable{ID: a.ID}
+	t := demoTable{ID: a.ID, Title: "Demo prints"}
 	prints, err := b.answers.DemoPrints()
 	if err != nil {
 		b.problems.add(a.Pos, err.Error())
@@ -157,6 +157,20 @@ func (b *builder) computedDemoPrints(a asked) template.HTML {
 	return b.part("demo-prints", t)
 }
 
+// computedWindowPrints is the table of the predictions of windows.
+func (b *builder) computedWindowPrints(a asked) template.HTML {
+	t := demoTable{ID: a.ID, Title: "Windows"}
+	prints, err := b.answers.WindowPrints()
+	if err != nil {
+		b.problems.add(a.Pos, err.Error())
+		return ""
+	}
+	for _, p := range prints {
+		t.Rows = append(t.Rows, demoRow{Name: p.Name, Expected: p.Expected, Got: p.Got, Source: p.Source, Note: p.Note, Hit: p.Hit})
+	}
+	return b.part("demo-prints", t)
+}
+
 // computedWarnings lists what the makers' figures and the physics disagree on.
 func (b *builder) computedWarnings() template.HTML {
 	l := list{}
@@ -164,11 +178,13 @@ func (b *builder) computedWarnings() template.HTML {
 		it := item{Text: w.Text}
 		if ink := b.shop.Ink(w.Ink); ink != nil {
 			it = item{Text: ink.Name, Href: "/materials/inks/" + ink.ID + ".html", Under: w.Text}
+		} else if film := b.shop.Film(w.Film); film != nil {
+			it = item{Text: film.Name, Href: "/materials/films/" + film.ID + ".html", Under: w.Text}
 		}
 		l.Items = append(l.Items, it)
 	}
 	if len(l.Items) == 0 {
-		return "<p>There is none in this edition: every maker’s figure is met by a believable diffusivity.</p>"
+		return "<p>There is none in this edition: every maker’s figure is met.</p>"
 	}
 	return template.HTML(fmt.Sprintf(`<div class="list">%s</div>`, b.part("items", l)))
 }

@@ -16,9 +16,19 @@ func (b *builder) filmPage(f *shop.Film) materialPage {
 	if f.Activation.Set {
 		p.Big = append(p.Big, bigQuantity("Adhesive works from", f.Activation.Best, "at the bond line, not on the roller"))
 	}
-	p.Words = append(p.Words, "The temperature window for each machine and print is not computed in this edition. Go by the maker’s range, and a test piece.")
+	if len(b.hotPairs(f, nil, nil)) > 0 {
+		p.Grids = append(p.Grids, b.windowGrid(f))
+	}
+	for _, w := range b.answers.Warnings() {
+		if w.Film == f.ID {
+			p.Words = append(p.Words, "The maker’s figure and the physics disagree. "+w.Text)
+		}
+	}
 	p.Drawing = figure(draw.Section("section", "The layers of "+lowerFirst(f.Name), b.section(nil, f)), "Cut through the film above a print.", "")
 	p.Lists = append(p.Lists, b.printsUnder(f)...)
+	if l, ok := b.measureFirst(f); ok {
+		p.Lists = append(p.Lists, l)
+	}
 	p.Sheets = b.filmSheets(f)
 	return p
 }

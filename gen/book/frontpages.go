@@ -60,6 +60,7 @@ type usualChoice struct {
 type filmChoice struct {
 	choiceOf
 	What, Number, Unit, Under string
+	Hot                       bool
 }
 
 type testLink struct{ Href, Text string }
@@ -142,7 +143,7 @@ func (b *builder) planPage() planPage {
 		p.Media = append(p.Media, choiceOf{r.ID, r.Name})
 	}
 	for _, r := range b.shop.Films {
-		c := filmChoice{choiceOf: choiceOf{r.ID, r.Name}}
+		c := filmChoice{choiceOf: choiceOf{r.ID, r.Name}, Hot: r.Class != "cold"}
 		for _, n := range filmHeat(r) {
 			c.What, c.Number, c.Unit, c.Under = n.Name, n.Number, n.Unit, n.Under
 		}

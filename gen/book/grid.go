@@ -16,6 +16,7 @@ type grid struct {
 	Heads   []gridHead
 	Rows    []gridRow
 	Signs   []sign // the small letters in it and what they say
+	Note    string // a sentence more about its cells
 	Wide    bool   // needs the whole width
 }
 
@@ -29,9 +30,11 @@ type gridRow struct {
 	Yours             bool      // stands between thick rules: the shop's usual
 }
 
-// gridCell is one value: its text, its working, a small letter, a verdict.
+// gridCell is one value: its text, its working, a small letter, a verdict, and
+// the same in other units under it. A second value may follow the first.
 type gridCell struct {
 	Text, Href, Sign, Verdict, Under string
+	Then, ThenUnder                  string
 }
 
 type sign struct{ Letter, Text string }
@@ -126,21 +129,28 @@ func (r *gridRow) lift(letter string) {
 	}
 }
 
-// withSigns adds the explanations of the letters that occur.
+// withSigns adds the explanations of the letters that occur in waits.
 func (g grid) withSigns() grid {
-	for _, s := range waitSigns {
+	g.Signs = signsIn(g.Rows, waitSigns)
+	return g
+}
+
+// signsIn are those of the signs that occur in rows.
+func signsIn(rows []gridRow, signs []sign) []sign {
+	var list []sign
+	for _, s := range signs {
 		found := false
-		for _, r := range g.Rows {
+		for _, r := range rows {
 			found = found || strings.Contains(r.Sign, s.Letter)
 			for _, c := range r.Cells {
-				found = found || strings.Contains(c.Sign, s.Letter)
+				found = found || r.Whole == nil && strings.Contains(c.Sign, s.Letter)
 			}
 		}
 		if found {
-			g.Signs = append(g.Signs, s)
+			list = append(list, s)
 		}
 	}
-	return g
+	return list
 }
 
 // roomHead heads a room's column.

@@ -25,6 +25,9 @@ func (b *builder) laminatorPage(m *shop.Laminator) materialPage {
 		}
 	}
 	p.Lists = []list{l}
+	if g, ok := b.windowsIn(m); ok {
+		p.Grids = append(p.Grids, g)
+	}
 	p.Sheets = b.laminatorSheets(m)
 	return p
 }

@@ -22,6 +22,9 @@ func (b *builder) mediumPage(m *shop.Medium) materialPage {
 	if len(inks) > 0 {
 		p.Grids = append(p.Grids, b.mediumByInk(m, inks))
 	}
+	if g, ok := b.windowsOn(m); ok {
+		p.Grids = append(p.Grids, g)
+	}
 	p.Lists = b.filmsOn(m, inks)
 	p.Drawing = figure(draw.Section("section", "A film on "+lowerFirst(m.Name), b.section(m, nil)), "Cut through the print with a film on it.", "")
 	p.Sheets = b.mediumSheets(m)

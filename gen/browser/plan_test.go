@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 
@@ -69,7 +70,22 @@ func jobs(s *shop.Shop, n int) []tables.Job {
 			Grain:     one("", "long", "short", "unknown"),
 			Sheet:     one("", "", "320x450 mm", "450x320mm", "12x18 in", "roll", "1700x900 mm", "A3"),
 			Back:      one("", "open", "film", "mounted"),
-			Speed:     one("", "", "1.5 m/min", "5 ft/min", "40 m/min"),
+			StackRH:   one("", "", "", "35 %", "50%", "61 %", "95 %"),
+		}
+		if m := s.Laminator(list[i].Laminator); m != nil && r.IntN(2) > 0 {
+			speeds := tables.Speeds(m) // the page holds windows for these
+			list[i].Speed = fmt.Sprintf("%g m/s", float64(speeds[r.IntN(len(speeds))]))
+		} else if r.IntN(8) == 0 {
+			list[i].Speed = "900 ft/min"
+		}
+		if r.IntN(3) > 0 { // mostly a machine that takes both
+			var fit []string
+			for _, m := range s.Laminators {
+				if slices.ContainsFunc(s.Film(list[i].Film).RunsOn, func(ref shop.Ref) bool { return ref.ID == m.ID }) {
+					fit = append(fit, m.ID)
+				}
+			}
+			list[i].Laminator, list[i].Sheet, list[i].Speed = id(fit...), "", ""
 		}
 	}
 	return list
@@ -116,9 +132,9 @@ func TestPlanPageAgreesWithTheProgram(t *testing.T) {
 			tag.onerror = () => fail(new Error(names[0]));
 			document.head.append(tag);
 		})();
-		load(['plan-data.js', `+inkScripts(s)+`]);
+		load(['plan-data.js', `+scripts(s)+`]);
 	})`)
-	verdicts, errors, histories := map[tables.Verdict]int{}, 0, 0
+	verdicts, errors, histories, windows := map[tables.Verdict]int{}, 0, 0, 0
 	for start := 0; start < len(all); start += 500 {
 		part := all[start:min(start+500, len(all))]
 		asked, err := json.Marshal(lowerCase(part))
@@ -146,13 +162,19 @@ func TestPlanPageAgreesWithTheProgram(t *testing.T) {
 			if job.History != "" {
 				histories++
 			}
+			if want.Window != nil {
+				windows++
+			}
 			got, wanted := oneLine(t, page[i]), oneLine(t, want)
 			if got != wanted {
 				t.Errorf("%+v:\npage    %s\nprogram %s", job, got, wanted)
 			}
 		}
 	}
-	t.Logf("%d jobs: %v, %d refused as typed, %d with a history", len(all), verdicts, errors, histories)
+	t.Logf("%d jobs: %v, %d refused as typed, %d with a history, %d with a window", len(all), verdicts, errors, histories, windows)
+	if windows < 20 {
+		t.Errorf("only %d jobs with a window: the comparison would hardly notice one", windows)
+	}
 	for _, v := range tables.Verdicts {
 		if verdicts[v] == 0 {
 			t.Errorf("no job came to the verdict %s: the comparison would not notice it", v)
@@ -202,10 +224,13 @@ func lowerCase(jobs []tables.Job) []map[string]string {
 	return list
 }
 
-func inkScripts(s *shop.Shop) string {
-	names := make([]string, len(s.Inks))
-	for i, ink := range s.Inks {
-		names[i] = "'plan-" + ink.ID + ".js'"
+func scripts(s *shop.Shop) string {
+	var names []string
+	for _, ink := range s.Inks {
+		names = append(names, "'plan-"+ink.ID+".js'")
+	}
+	for _, medium := range s.Media {
+		names = append(names, "'heat-"+medium.ID+".js'")
 	}
 	return strings.Join(names, ",")
 }

@@ -45,6 +45,9 @@ func (s *Shop) Substance(id string) *Substance { return find(s.Substances, id) }
 // Limit finds a limit by its id; nil when there is none.
 func (s *Shop) Limit(id string) *Limit { return find(s.Limits, id) }
 
+// Contact finds a contact by its id; nil when there is none.
+func (s *Shop) Contact(id string) *Contact { return find(s.Contacts, id) }
+
 // Source finds a source by its id; nil when there is none.
 func (s *Shop) Source(id string) *Source {
 	for _, r := range s.Sources {

@@ -59,6 +59,7 @@ func (l *loader) checkMeaning(s *Shop) {
 	for _, m := range s.Laminators {
 		c.speedOrder(m)
 		c.coverIsCover(m)
+		c.rollerGirth(m)
 	}
 	for _, st := range s.Storages {
 		c.storageNeeds(st)
@@ -67,6 +68,10 @@ func (l *loader) checkMeaning(s *Shop) {
 	for _, p := range s.Predictions {
 		c.predictionFits(p)
 	}
+	for _, p := range s.WindowPredictions {
+		c.windowPredictionFits(p)
+	}
+	c.contactsThere()
 	c.chartRows()
 }
 

@@ -11,7 +11,7 @@ import (
 func edited(t *testing.T, name, from, to string) fstest.MapFS {
 	t.Helper()
 	all := fstest.MapFS{}
-	for _, f := range []string{"shop.yaml", "rooms.yaml", "materials.yaml", "films.yaml", "machines.yaml"} {
+	for _, f := range []string{"shop.yaml", "rooms.yaml", "materials.yaml", "films.yaml", "machines.yaml", "heat.yaml"} {
 		text, err := os.ReadFile("../../testdata/smallshop/data/" + f)
 		if err != nil {
 			t.Fatal(err)
@@ -55,9 +55,9 @@ materials.yaml:51:5: toner does not belong to an ink that dries by oxidation: ta
 		{"foam", "materials.yaml", "grammage: 108 g/m2", "grammage: 20 g/m2",
 			`materials.yaml:62:15: medium "test-vinyl" would have a density of 250 kg/m³ (20 g/m2 over 80 µm): media lie between 300 and 1800 kg/m³; check grammage and thickness`},
 		{"sheet without length", "materials.yaml", "    sheet_length: 450 mm\n", "",
-			`materials.yaml:69:5: medium "test-paper" comes as sheet and has no sheet_length: write the sheet's longer side`},
+			`materials.yaml:72:5: medium "test-paper" comes as sheet and has no sheet_length: write the sheet's longer side`},
 		{"sheet's sides exchanged", "materials.yaml", "width: 320 mm", "width: 460 mm",
-			`materials.yaml:72:19: sheet_length, 450 mm, is less than width, 460 mm: width is a sheet's shorter side; exchange them`},
+			`materials.yaml:75:19: sheet_length, 450 mm, is less than width, 460 mm: width is a sheet's shorter side; exchange them`},
 		{"layer thicker than its medium", "materials.yaml", "absorbing_thickness: 50 µm", "absorbing_thickness: 4 mil",
 			`materials.yaml:63:35: absorbing_thickness, 4 mil, is more than the medium's thickness, 80 µm: correct one of them`},
 		{"open back without resistance", "materials.yaml", "back: sealed", "back: open",
@@ -102,6 +102,14 @@ machines.yaml:22:40: storage "in-a-stack" is of kind loose-roll and has no lengt
 			`machines.yaml:41:13: medium "test-paper" is not printed with ink "test-solvent": list the ink in the medium's inks, or correct the prediction`},
 		{"chart row that is not printed", "shop.yaml", "ink: test-solvent", "ink: test-toner",
 			`shop.yaml:14:9: medium "test-vinyl" is not printed with ink "test-toner": list the ink in the medium's inks, or take this row out`},
+		{"no contact for a hot film", "heat.yaml", "id: melt-on-print", "id: glue-on-print",
+			`films.yaml:2:5: film "test-thermal" is laid with heat, which needs contacts that are not there: write melt-on-print under contacts:`},
+		{"wrap longer than the roller", "heat.yaml", "roller_diameter: 100 mm", "roller_diameter: 20 mm",
+			`heat.yaml:31:22: roller_diameter: a roller of 20 mm has a girth of 62.83 mm (2.47 in), less than wrap and nip together, 68 mm (2.68 in): correct one of them`},
+		{"nothing to compare with", "heat.yaml", "claim: makers-range", "claim: higher",
+			`heat.yaml:11:5: the claim "higher" compares two cases: write the second under other:`},
+		{"window of a cold film", "heat.yaml", "case: {film: test-warm,", "case: {film: test-cold,",
+			`heat.yaml:15:18: film "test-cold" is laid without heat, and has no window: name a hot film`},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {

@@ -56,15 +56,28 @@ type Shopfront struct {
 	Room      Ref                    `yaml:"room,required" to:"rooms"`           // where prints wait unless a job says otherwise
 	Laminator Ref                    `yaml:"laminator,required" to:"laminators"` // the usual machine
 	Storage   Ref                    `yaml:"storage,required" to:"storage"`      // how prints wait unless a job says otherwise
-	Charts    Charts                 `yaml:"charts"`
-	Source    Ref                    `yaml:"source" to:"sources"`
-	Pos       Pos
+	// Branch is the side from which the shop's paper comes to the room: damp
+	// paper holds a point or two more water than paper that was dry.
+	Branch string `yaml:"moisture_branch" oneof:"mean wetting drying"`
+	Charts Charts `yaml:"charts"`
+	Source Ref    `yaml:"source" to:"sources"`
+	Pos    Pos
 }
 
 // Charts says what the shop wants on its walls.
 type Charts struct {
 	Paper []string `yaml:"paper" oneof:"A4 A3 A2 Letter Tabloid"` // sheet sizes to make
 	Waits []Pair   `yaml:"waits"`                                 // rows of the chart of waits, in this order
+	// Windows are the rows of the chart of windows.
+	Windows []WindowRow `yaml:"windows"`
+}
+
+// WindowRow names a film on a medium in a laminator.
+type WindowRow struct {
+	Film      Ref `yaml:"film,required" to:"films"`
+	Medium    Ref `yaml:"medium,required" to:"media"`
+	Laminator Ref `yaml:"laminator,required" to:"laminators"`
+	Pos       Pos
 }
 
 // Pair names an ink on a medium.
@@ -261,7 +274,17 @@ type Medium struct {
 	SwellingCD   Value[quantity.Fraction]     `yaml:"swelling_cd" range:"0 % .. 100 %"`
 	HeatLimit    Value[quantity.Temperature]  `yaml:"heat_limit" range:"30 °C .. 250 °C"` // of the print's face
 
+	// Receives is the layer that takes the ink up and holds water of its own.
+	Receives *Receiving `yaml:"receives"`
+
 	Drying *LayerDrying `yaml:"drying"` // needed where an evaporating ink prints on it
+}
+
+// Receiving is a receiving layer as far as its water is concerned.
+type Receiving struct {
+	Layer    string                   `yaml:"layer,required" oneof:"gelatine pva silica"`
+	Grammage Value[quantity.Grammage] `yaml:"grammage,required" range:"1 g/m2 .. 200 g/m2"`
+	Pos      Pos
 }
 
 // LayerDrying is how a medium takes up an ink's carrier and lets it go.
@@ -297,6 +320,8 @@ type Film struct {
 	Activation Value[quantity.Temperature] `yaml:"activation" range:"30 °C .. 200 °C"` // the activation figure on the maker's sheet
 	Rollers    *RollerRange                `yaml:"roller_range"`                       // the maker's roller range and what it holds for
 	HeatLimit  Value[quantity.Temperature] `yaml:"heat_limit" range:"30 °C .. 250 °C"`
+	// OpenTime is how long the adhesive must stay at its activation to take hold.
+	OpenTime Value[quantity.Time] `yaml:"open_time" range:"0 s .. 60 s"`
 	// Assist is the range of a warmed roller that helps a cold film.
 	Assist *Span `yaml:"roller_assist"`
 	// ApplyAbove is a cold film's lowest application temperature.
@@ -320,33 +345,49 @@ type RollerRange struct {
 	To      Value[quantity.Temperature] `yaml:"to,required" range:"0 °C .. 250 °C"`
 	Speed   Value[quantity.Speed]       `yaml:"speed,required" range:"0.1 m/min .. 100 m/min"`
 	Machine string                      `yaml:"machine,required" oneof:"wide-cold wide-hot encapsulator sheet-fed desktop"`
-	Source  Ref                         `yaml:"source" to:"sources"`
-	Pos     Pos
+	// Medium is what the maker ran it on; without it the range calibrates nothing.
+	Medium Ref `yaml:"medium" to:"media"`
+	Source Ref `yaml:"source" to:"sources"`
+	Pos    Pos
 }
 
 // Laminator is a machine.
 type Laminator struct {
-	Head           `yaml:",inline"`
-	Class          string                      `yaml:"class,required" oneof:"wide-cold wide-hot encapsulator sheet-fed desktop"`
-	Films          []string                    `yaml:"films,required" oneof:"thermal high-tack lay-flat low-melt heat-set cold"` // classes it can run
-	Width          Value[quantity.Length]      `yaml:"width,required" range:"100 mm .. 4 m"`                                     // widest that passes
-	Opening        Value[quantity.Length]      `yaml:"opening" range:"0.1 mm .. 100 mm"`                                         // thickest that passes
-	Forms          []string                    `yaml:"forms,required" oneof:"roll sheet"`
-	Hottest        Value[quantity.Temperature] `yaml:"hottest,required" range:"15 °C .. 250 °C"` // highest set temperature
-	SensedAt       string                      `yaml:"sensed_at,required" oneof:"core surface none"`
-	Heated         string                      `yaml:"heated,required" oneof:"upper both"`
-	TwoSided       bool                        `yaml:"two_sided"` // films both sides in one pass
-	Slowest        Value[quantity.Speed]       `yaml:"slowest,required" range:"0.05 m/min .. 100 m/min"`
-	Usual          Value[quantity.Speed]       `yaml:"usual,required" range:"0.05 m/min .. 100 m/min"`
-	Fastest        Value[quantity.Speed]       `yaml:"fastest,required" range:"0.05 m/min .. 100 m/min"`
-	Diameter       Value[quantity.Length]      `yaml:"roller_diameter,required" range:"10 mm .. 1 m"`
-	Cover          Ref                         `yaml:"cover" to:"substances"`
-	CoverThickness Value[quantity.Length]      `yaml:"cover_thickness" range:"0 mm .. 50 mm"`
-	Wrap           Value[quantity.Length]      `yaml:"wrap" range:"0 mm .. 2 m"` // film on the hot roller before the nip
-	Nip            Value[quantity.Length]      `yaml:"nip,required" range:"1 mm .. 50 mm"`
-	NipLoad        Value[quantity.LineLoad]    `yaml:"nip_load" range:"0.1 N/mm .. 100 N/mm"`
-	LowerRoller    Value[quantity.Temperature] `yaml:"lower_roller" range:"5 °C .. 200 °C"` // what an unheated one settles at
-	WarmUp         Value[quantity.Time]        `yaml:"warm_up" range:"0 min .. 3 h"`
+	Head                `yaml:",inline"`
+	Class               string                      `yaml:"class,required" oneof:"wide-cold wide-hot encapsulator sheet-fed desktop"`
+	Films               []string                    `yaml:"films,required" oneof:"thermal high-tack lay-flat low-melt heat-set cold"` // classes it can run
+	Width               Value[quantity.Length]      `yaml:"width,required" range:"100 mm .. 4 m"`                                     // widest that passes
+	Opening             Value[quantity.Length]      `yaml:"opening" range:"0.1 mm .. 100 mm"`                                         // thickest that passes
+	Forms               []string                    `yaml:"forms,required" oneof:"roll sheet"`
+	Hottest             Value[quantity.Temperature] `yaml:"hottest,required" range:"15 °C .. 250 °C"` // highest set temperature
+	SensedAt            string                      `yaml:"sensed_at,required" oneof:"core surface none"`
+	Heated              string                      `yaml:"heated,required" oneof:"upper both"`
+	TwoSided            bool                        `yaml:"two_sided"` // films both sides in one pass
+	Slowest             Value[quantity.Speed]       `yaml:"slowest,required" range:"0.05 m/min .. 100 m/min"`
+	Usual               Value[quantity.Speed]       `yaml:"usual,required" range:"0.05 m/min .. 100 m/min"`
+	Fastest             Value[quantity.Speed]       `yaml:"fastest,required" range:"0.05 m/min .. 100 m/min"`
+	Diameter            Value[quantity.Length]      `yaml:"roller_diameter,required" range:"10 mm .. 1 m"`
+	Cover               Ref                         `yaml:"cover" to:"substances"`
+	CoverThickness      Value[quantity.Length]      `yaml:"cover_thickness" range:"0 mm .. 50 mm"`
+	Wrap                Value[quantity.Length]      `yaml:"wrap" range:"0 mm .. 2 m"` // film on the hot roller before the nip
+	Nip                 Value[quantity.Length]      `yaml:"nip,required" range:"1 mm .. 50 mm"`
+	NipLoad             Value[quantity.LineLoad]    `yaml:"nip_load" range:"0.1 N/mm .. 100 N/mm"`
+	LowerCover          Ref                         `yaml:"lower_cover" to:"substances"` // of an unheated lower roller
+	LowerCoverThickness Value[quantity.Length]      `yaml:"lower_cover_thickness" range:"0 mm .. 50 mm"`
+	LowerRoller         Value[quantity.Temperature] `yaml:"lower_roller" range:"5 °C .. 200 °C"` // what an unheated one settles at
+	// Shoe heats the film ahead of an unheated roller; Preheat warms the print
+	// ahead of the nip; Chill cools the laminate after it.
+	Shoe    *Stretch             `yaml:"shoe"`
+	Preheat *Stretch             `yaml:"preheat"`
+	Chill   *Stretch             `yaml:"chill"`
+	WarmUp  Value[quantity.Time] `yaml:"warm_up" range:"0 min .. 3 h"`
+}
+
+// Stretch is a heated or cooled stretch of the way through a laminator.
+type Stretch struct {
+	Length      Value[quantity.Length]      `yaml:"length,required" range:"1 mm .. 5 m"`
+	Temperature Value[quantity.Temperature] `yaml:"temperature" range:"-10 °C .. 250 °C"` // a shoe has the set temperature
+	Pos         Pos
 }
 
 // Storage is a way to keep a print while it waits.

@@ -126,13 +126,13 @@ func (t *Tables) anchorEvaporation(ink *shop.Ink) (quantity.Diffusivity, []Warni
 	d, err := drying.SolveDiffusivity(load, ev.Safe.Best, m.Wait.Best, s.Setting)
 	if err != nil {
 		if errors.Is(err, drying.ErrAlreadyDry) || errors.Is(err, drying.ErrTooSlow) || errors.Is(err, drying.ErrFloor) {
-			return ev.Believable.Best, []Warning{{ink.ID, fmt.Sprintf(
+			return ev.Believable.Best, []Warning{{Ink: ink.ID, Text: fmt.Sprintf(
 				"No diffusivity meets %s (%v). The waits use %s instead.", inputs, err, quantity.Metric(ev.Believable.Best))}}, nil
 		}
 		return 0, nil, err
 	}
 	if d < ev.Believable.Low || d > ev.Believable.High {
-		return d, []Warning{{ink.ID, fmt.Sprintf(
+		return d, []Warning{{Ink: ink.ID, Text: fmt.Sprintf(
 			"The diffusivity that meets %s is %s, outside the believable %s to %s.",
 			inputs, quantity.Metric(d), quantity.Metric(ev.Believable.Low), quantity.Metric(ev.Believable.High))}}, nil
 	}

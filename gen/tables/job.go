@@ -26,6 +26,8 @@ type request struct {
 	backShut bool
 	speed    quantity.Speed // 0: the machine's usual
 	stackRH  quantity.Fraction
+	// stackKnown says that the stack's humidity was measured.
+	stackKnown bool
 }
 
 // read checks a job and takes the shop's usual for what it leaves out. Its
@@ -83,6 +85,7 @@ func (t *Tables) read(job Job) (request, error) {
 		if r.stackRH, err = quantity.Parse[quantity.Fraction](job.StackRH); err != nil {
 			return r, fmt.Errorf("humidity of the stack: %w", err)
 		}
+		r.stackKnown = true
 		if r.stackRH < 0 || r.stackRH > 1 {
 			return r, fmt.Errorf("humidity of the stack: %s is not between 0 %% and 100 %%", job.StackRH)
 		}

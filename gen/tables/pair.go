@@ -78,21 +78,30 @@ func fits(film *shop.Film, medium *shop.Medium, machine *shop.Laminator) []Reaso
 	return why
 }
 
-// filmsFor returns the ids of the films that would do on a print, those that
-// run on the given machine first.
-func (t *Tables) filmsFor(ink *shop.Ink, medium *shop.Medium, coverage string, machine *shop.Laminator) []string {
+// filmsFor returns the ids of the films that would do on a job's print: in its
+// machine, with a window where they are hot, first; then those that run on
+// another machine.
+func (t *Tables) filmsFor(r request) ([]string, error) {
 	var here, elsewhere []string
 	for _, film := range t.shop.Films {
-		if v := t.pair(ink, medium, film, coverage).Verdict; v == Change || v == Refuse {
+		if v := t.pair(r.ink, r.medium, film, r.coverage).Verdict; v == Change || v == Refuse {
 			continue
 		}
-		if len(fits(film, medium, machine)) == 0 {
+		if len(fits(film, r.medium, r.machine)) > 0 {
+			if t.runsSomewhere(film, r.medium) {
+				elsewhere = append(elsewhere, film.ID)
+			}
+			continue
+		}
+		ok, err := t.hasWindow(film, r)
+		if err != nil {
+			return nil, err
+		}
+		if ok {
 			here = append(here, film.ID)
-		} else if t.runsSomewhere(film, medium) {
-			elsewhere = append(elsewhere, film.ID)
 		}
 	}
-	return append(here, elsewhere...)
+	return append(here, elsewhere...), nil
 }
 
 func (t *Tables) runsSomewhere(film *shop.Film, medium *shop.Medium) bool {

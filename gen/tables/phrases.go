@@ -25,7 +25,13 @@ var phrases = map[string]string{
 	"maker":          "The maker asks for {maker}; this record allows no less than {least}.",
 	"test-first":     "Laminate a test piece first.",
 	"cold":           "A pressure-sensitive film is laid without heat: it has no temperature window.",
-	"no-window-yet":  "The temperature window is not computed in this edition: go by the film maker's roller range and a test piece.",
+	"no-window":      "No set temperature will do: {why-low} needs {low} at least, and {why-high} allows {high} at most. They miss each other by {gap}.",
+	"way-slower":     "Slower: at {speed} there is a window.",
+	"way-drier":      "Drier: with the sheet in balance with {humidity} relative humidity there is a window.",
+	"way-film":       "Another film: {films}.",
+	"heat-unknown":   "Not computed: the record of {medium} says nothing of its conductivity or specific heat.",
+	"window-misfit":  "Not computed: this film and this print do not go through this laminator.",
+	"start-and-run":  "Start at {first}. In the steady run the soft cover gives up heat and the rollers want {steady}: raise the setting as they cool, and watch the bond.",
 }
 
 // fill puts values into a phrase: fill("{a} b", "a", "x") is "x b".

@@ -23,17 +23,15 @@ func (t *Tables) Plan(job Job) (Plan, error) {
 		Feed:           feed(r.film, r.medium, r.grain, r.sheet, r.machine),
 		Cautions:       cautions(r.ink, r.film, r.machine),
 		Tests:          r.ink.ReadyTests,
-		WindowReason:   phrases["no-window-yet"],
-	}
-	if r.film.Class == "cold" {
-		p.WindowReason = phrases["cold"]
 	}
 	if !t.shop.PrintsOn(r.ink, r.medium) {
 		p.because(Reason{Verdict: Refuse, Text: fill(phrases["no-pair"], "medium", r.medium.Name, "ink", r.ink.Name)})
-		p.WaitReason = p.Reasons[0].Text
+		p.WaitReason, p.WindowReason = p.Reasons[0].Text, p.Reasons[0].Text
 		return p, nil
 	}
-	t.judgeFilm(&p, r)
+	if err := t.judgeFilm(&p, r); err != nil {
+		return Plan{}, err
+	}
 	if err := t.judgeWait(&p, r); err != nil {
 		return Plan{}, err
 	}
@@ -46,9 +44,9 @@ func (p *Plan) because(r Reason) {
 	p.Verdict = p.Verdict.Worse(r.Verdict)
 }
 
-// judgeFilm adds what the film and the machine have to say, and names those
-// that would do where these will not.
-func (t *Tables) judgeFilm(p *Plan, r request) {
+// judgeFilm adds what the film, the machine and the heat have to say, and names
+// those that would do where these will not.
+func (t *Tables) judgeFilm(p *Plan, r request) error {
 	pair := t.pair(r.ink, r.medium, r.film, r.coverage)
 	for _, reason := range pair.Reasons {
 		p.because(reason)
@@ -56,36 +54,48 @@ func (t *Tables) judgeFilm(p *Plan, r request) {
 	if pair.Test {
 		p.because(Reason{Verdict: Go, Text: phrases["test-first"]})
 	}
-	misfits := fits(r.film, r.medium, r.machine)
-	if r.sheet.Across > r.machine.Width.Best {
-		misfits = append(misfits, Reason{Verdict: Change, Text: fill(phrases["too-wide"],
-			"width", side(r.sheet.Across), "laminator", r.machine.Name, "limit", side(r.machine.Width.Best))})
-	}
-	if r.speed != 0 && (r.speed < r.machine.Slowest.Best || r.speed > r.machine.Fastest.Best) {
-		misfits = append(misfits, Reason{Verdict: Change, Text: fill(phrases["speed"], "laminator", r.machine.Name,
-			"slowest", pace(r.machine.Slowest.Best), "fastest", pace(r.machine.Fastest.Best), "speed", pace(r.speed))})
-	}
+	misfits := r.misfits()
 	for _, m := range misfits {
 		p.because(m)
 	}
+	if err := t.judgeHeat(p, r, len(misfits) > 0); err != nil {
+		return err
+	}
 	if p.Verdict != Change {
-		return
+		return nil
 	}
-	if pair.Verdict == Change {
-		p.Others = t.filmsFor(r.ink, r.medium, r.coverage, r.machine)
-		if len(p.Others) == 0 {
-			p.because(Reason{Verdict: Refuse, Text: phrases["no-film"]})
-			return
+	if pair.Verdict != Change && len(misfits) > 0 {
+		if machines := t.machinesFor(r); len(machines) > 0 {
+			p.because(Reason{Verdict: Change, Text: fill(phrases["other-machines"], "laminators", strings.Join(machines, ", "))})
+			return nil
 		}
-		p.because(Reason{Verdict: Change, Text: fill(phrases["others"], "films", nameList(p.Others, t.filmName))})
-		return
+		p.because(Reason{Verdict: Change, Text: phrases["no-machine"]})
 	}
-	if machines := t.machinesFor(r); len(machines) > 0 {
-		p.because(Reason{Verdict: Change, Text: fill(phrases["other-machines"], "laminators", strings.Join(machines, ", "))})
-		return
+	var err error
+	if p.Others, err = t.filmsFor(r); err != nil {
+		return err
 	}
-	p.Others = t.filmsFor(r.ink, r.medium, r.coverage, r.machine)
-	p.because(Reason{Verdict: Change, Text: phrases["no-machine"]})
+	if len(p.Others) == 0 {
+		p.because(Reason{Verdict: Refuse, Text: phrases["no-film"]})
+		return nil
+	}
+	p.because(Reason{Verdict: Change, Text: fill(phrases["others"], "films", nameList(p.Others, t.filmName))})
+	return nil
+}
+
+// misfits says why the film or the print cannot go through the machine as asked.
+func (r request) misfits() []Reason {
+	list := fits(r.film, r.medium, r.machine)
+	no := func(phrase string, values ...string) {
+		list = append(list, Reason{Verdict: Change, Text: fill(phrases[phrase], values...)})
+	}
+	if r.sheet.Across > r.machine.Width.Best {
+		no("too-wide", "width", side(r.sheet.Across), "laminator", r.machine.Name, "limit", side(r.machine.Width.Best))
+	}
+	if r.speed != 0 && (r.speed < r.machine.Slowest.Best || r.speed > r.machine.Fastest.Best) {
+		no("speed", "laminator", r.machine.Name, "slowest", pace(r.machine.Slowest.Best), "fastest", pace(r.machine.Fastest.Best), "speed", pace(r.speed))
+	}
+	return list
 }
 
 // machinesFor names the laminators that take this film and this print.

@@ -1,9 +1,11 @@
 package tables_test
 
 import (
+	"math"
 	"strings"
 	"testing"
 
+	"laydown/gen/quantity"
 	"laydown/gen/tables"
 )
 
@@ -48,8 +50,8 @@ func TestPlanVerdicts(t *testing.T) {
 			if !found {
 				t.Errorf("no reason says %q: %v", tt.because, p.Reasons)
 			}
-			if p.Window != nil || p.WindowReason == "" {
-				t.Errorf("window %v, reason %q: it is not computed yet and must say why", p.Window, p.WindowReason)
+			if (p.Window == nil) != (p.WindowReason != "") {
+				t.Errorf("window %v, reason %q: there is one, or a reason why not", p.Window, p.WindowReason)
 			}
 			if p.WaitHours == nil && p.WaitReason == "" {
 				t.Error("no wait, and no reason for that")
@@ -140,5 +142,100 @@ func TestPlanSaysWhatIsWrongWithAJob(t *testing.T) {
 		if _, err := made.Plan(job); err == nil || err.Error() != tt.want {
 			t.Errorf("%+v\n got %v\nwant %s", job, err, tt.want)
 		}
+	}
+}
+
+// A hot film on a dry print gets its window, narrower for a damp stack.
+func TestPlanWindow(t *testing.T) {
+	made := demo(t)
+	job := tables.Job{Ink: "toner-dry", Medium: "uncoated-150", Film: "thermal-pet-gloss-75", Laminator: "encapsulator",
+		Printed: "2026-11-23T09:00", Now: "2026-11-24T09:00"}
+	var spans []tables.Span
+	for _, stack := range []string{"35 %", "", "55 %", "65 %", "75 %", "90 %"} {
+		job.StackRH = stack
+		p, err := made.Plan(job)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if p.Window == nil || p.Verdict != tables.Go {
+			t.Fatalf("stack at %q: %s, %s", stack, p.Verdict, p.WindowReason)
+		}
+		if n := len(spans); n > 0 && (p.Window.First.High > spans[n-1].High || p.Window.First.Low < spans[n-1].Low) {
+			t.Errorf("stack at %q: %+v, wider than %+v", stack, p.Window.First, spans[n-1])
+		}
+		if len(p.HeatWorking.Steps) < 8 {
+			t.Errorf("stack at %q: a working of %d steps", stack, len(p.HeatWorking.Steps))
+		}
+		spans = append(spans, p.Window.First)
+	}
+	if dry, damp := spans[0], spans[len(spans)-1]; damp.High > dry.High-5 {
+		t.Errorf("from %+v to %+v: the damp hardly mattered, so this test shows little", dry, damp)
+	}
+}
+
+// Where no setting will do the plan says which limits cross, what would open a
+// window, and which films would do.
+func TestPlanWithoutWindow(t *testing.T) {
+	p, err := demo(t).Plan(tables.Job{Ink: "offset", Medium: "coated-silk-150", Film: "thermal-pp-gloss-27", Laminator: "sheet-fed", Speed: "30 m/min",
+		Printed: "2026-11-19T09:00", Now: "2026-11-24T09:00"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if p.Verdict != tables.Change || p.Window != nil || !strings.Contains(p.WindowReason, "miss each other by") {
+		t.Fatalf("%s, window %v, %q", p.Verdict, p.Window, p.WindowReason)
+	}
+	for _, want := range []string{"Slower: at 15.0", "Another film:", "Films that would do:"} {
+		found := false
+		for _, r := range p.Reasons {
+			found = found || strings.HasPrefix(r.Text, want)
+		}
+		if !found {
+			t.Errorf("no reason begins %q: %v", want, p.Reasons)
+		}
+	}
+}
+
+// The step by hand that a working gives leads to the number that it tells.
+func TestWindowByHand(t *testing.T) {
+	made := demo(t)
+	v, err := made.Window(tables.WindowCase{Film: "low-melt-pet-gloss-75", Medium: "coated-gloss-250", Laminator: "wide-hot",
+		Speed: quantity.MetrePerMinute, Temperature: quantity.FromCelsius(23), Humidity: 0.5})
+	if err != nil {
+		t.Fatal(err)
+	}
+	w, err := made.WindowWorking(v)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var room, lower, target, set, share float64
+	checked := 0
+	for _, s := range w.Steps {
+		switch s.Symbol {
+		case "T_0":
+			room = s.SI
+		case "T_l":
+			lower = s.SI
+		case "φ_s":
+			set, share = s.SI, 0
+		case "φ_l":
+			share = s.SI
+		case "T_set":
+			if strings.Contains(s.Text, "laminator") {
+				continue
+			}
+			for _, b := range append(v.FirstBounds, v.SteadyBounds...) {
+				if float64(b.Temperature) == s.SI {
+					target = float64(b.At)
+				}
+			}
+			got := room + (target-room-share*(lower-room))/set
+			if math.Abs(got-s.SI) > 0.05 {
+				t.Errorf("%s: %.2f °C by hand, told %.2f °C", s.Text, got-273.15, s.SI-273.15)
+			}
+			checked++
+		}
+	}
+	if checked < 4 {
+		t.Errorf("only %d limits checked", checked)
 	}
 }

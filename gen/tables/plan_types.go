@@ -34,8 +34,8 @@ type Plan struct {
 	ReadyBy *string `json:"ready_by"`
 	// Counted says how the time until now was counted.
 	Counted string `json:"counted,omitempty"`
-	// Window is the range of set temperatures; null until it is computed, or
-	// where there is none, with WindowReason.
+	// Window is the range of set temperatures; null where there is none, with
+	// WindowReason.
 	Window       *Window `json:"window"`
 	WindowReason string  `json:"window_reason,omitempty"`
 	// Others are films (ids) that would do where this one will not.
@@ -44,6 +44,8 @@ type Plan struct {
 	Cautions []string `json:"cautions"`
 	Tests    []string `json:"tests,omitempty"` // readiness tests (heading ids)
 	Working  Working  `json:"working"`
+	// HeatWorking is the way to the window.
+	HeatWorking Working `json:"heat_working"`
 }
 
 // Reason is one ground of the verdict.
@@ -53,8 +55,22 @@ type Reason struct {
 	Source  string  `json:"source,omitempty"`
 }
 
-// Window is a range of roller set temperatures in °C.
+// Window holds the set temperatures that will do, in whole °C.
 type Window struct {
+	// Low and High hold for the whole run; null where the first piece and the
+	// steady run want different settings.
+	Low  *float64 `json:"low_c"`
+	High *float64 `json:"high_c"`
+	// First is for the first piece, Steady for the steady run.
+	First  Span `json:"first"`
+	Steady Span `json:"steady"`
+	// LowLimit and HighLimit name what bounds it: activation; film, medium, gas, laminator.
+	LowLimit  string `json:"low_limit"`
+	HighLimit string `json:"high_limit"`
+}
+
+// Span is a range of set temperatures in whole °C.
+type Span struct {
 	Low  float64 `json:"low_c"`
 	High float64 `json:"high_c"`
 }

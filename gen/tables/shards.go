@@ -10,7 +10,8 @@ import (
 )
 
 // PlanShards makes the scripts that the plan page answers from: one for what
-// every job needs and one for each ink. Each calls a function of the page's own
+// every job needs, one for each ink (how it dries) and one for each medium
+// (what heat does on it). Each calls a function of the page's own
 // script with plain data. All numbers are computed here; the page multiplies
 // the modes of the storages through a print's history.
 //
@@ -27,6 +28,16 @@ func (t *Tables) PlanShards() (map[string][]byte, error) {
 	}
 	if err := put("plan-data.js", "common", t.commonShard()); err != nil {
 		return nil, err
+	}
+	pairings := t.pairings()
+	for _, medium := range t.shop.Media {
+		s, err := t.heatShard(medium, pairings)
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", medium.ID, err)
+		}
+		if err := put("heat-"+medium.ID+".js", "heat", s); err != nil {
+			return nil, err
+		}
 	}
 	for _, ink := range t.shop.Inks {
 		s, err := t.inkShard(ink)
@@ -48,17 +59,27 @@ type commonShard struct {
 	Media      []mediumJS        `json:"media"`
 	Films      []filmJS          `json:"films"`
 	Laminators []laminatorJS     `json:"laminators"`
-	Rooms      []namedJS         `json:"rooms"`
+	Rooms      []roomJS          `json:"rooms"`
 	Storages   []storageJS       `json:"storages"`
 	Rules      []ruleJS          `json:"rules"`
 	Cautions   map[string]string `json:"cautions"`
 	Feeds      map[string]string `json:"feeds"`
 	Hardly     float64           `json:"hardly_h"`
+	// Steps are the humidities of a measured stack, Limits the words for what
+	// bounds a window: its lowest, then the highest ones in the order of their codes.
+	Steps  []float64         `json:"humidity_steps"`
+	Limits []string          `json:"limits"`
+	Words  map[string]string `json:"limit_words"`
 }
 
 type namedJS struct {
 	ID   string `json:"id"`
 	Name string `json:"name"`
+}
+
+type roomJS struct {
+	namedJS
+	Humidity float64 `json:"humidity"`
 }
 
 type inkJS struct {
@@ -90,13 +111,15 @@ type filmJS struct {
 
 type laminatorJS struct {
 	namedJS
-	Films   []string `json:"films"`
-	Forms   []string `json:"forms"`
-	Width   float64  `json:"width_m"`
-	Opening float64  `json:"opening_m"` // 0: not stated
-	Slowest float64  `json:"slowest"`   // m/s
-	Fastest float64  `json:"fastest"`
-	Both    bool     `json:"heats_both"`
+	Films   []string  `json:"films"`
+	Forms   []string  `json:"forms"`
+	Width   float64   `json:"width_m"`
+	Opening float64   `json:"opening_m"` // 0: not stated
+	Slowest float64   `json:"slowest"`   // m/s
+	Fastest float64   `json:"fastest"`
+	Speeds  []float64 `json:"speeds"` // for which windows are held
+	Usual   int       `json:"usual"`  // which of them is the usual
+	Both    bool      `json:"heats_both"`
 }
 
 type storageJS struct {
@@ -122,7 +145,10 @@ func (t *Tables) commonShard() commonShard {
 	c := commonShard{
 		Defaults: map[string]string{"room": front.Room.ID, "laminator": front.Laminator.ID, "storage": front.Storage.ID},
 		Phrases:  phrases, Verdicts: Verdicts, Cautions: cautionTexts, Feeds: feedTexts,
-		Hardly: HardlyDries.Hours(),
+		Hardly: HardlyDries.Hours(), Limits: limitNames, Words: limitWords,
+	}
+	for _, h := range humiditySteps {
+		c.Steps = append(c.Steps, float64(h))
 	}
 	for _, i := range t.shop.Inks {
 		c.Inks = append(c.Inks, inkJS{namedJS{i.ID, i.Name}, i.Class, i.Makers.Wait.Best.Hours(), least(i).Hours(), i.ReadyTests})
@@ -141,10 +167,17 @@ func (t *Tables) commonShard() commonShard {
 	}
 	for _, m := range t.shop.Laminators {
 		c.Laminators = append(c.Laminators, laminatorJS{namedJS{m.ID, m.Name}, m.Films, m.Forms, float64(m.Width.Best),
-			float64(m.Opening.Best), float64(m.Slowest.Best), float64(m.Fastest.Best), m.Heated == "both"})
+			float64(m.Opening.Best), float64(m.Slowest.Best), float64(m.Fastest.Best), nil, 0, m.Heated == "both"})
+		last := &c.Laminators[len(c.Laminators)-1]
+		for i, v := range Speeds(m) {
+			last.Speeds = append(last.Speeds, float64(v))
+			if v == m.Usual.Best {
+				last.Usual = i
+			}
+		}
 	}
 	for _, r := range t.shop.Rooms {
-		c.Rooms = append(c.Rooms, namedJS{r.ID, r.Name})
+		c.Rooms = append(c.Rooms, roomJS{namedJS{r.ID, r.Name}, float64(r.Humidity.Best)})
 	}
 	for _, s := range t.shop.Storages {
 		c.Storages = append(c.Storages, storageJS{namedJS{s.ID, s.Name}, s.Forms})

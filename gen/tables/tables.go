@@ -11,15 +11,18 @@ import (
 // New and safe for concurrent use.
 type Tables struct {
 	shop     *shop.Shop
-	pressure quantity.Pressure // of the shop's air, from its altitude
-	anchors  map[string]anchor // by ink id: what its maker's wait was solved for
+	pressure quantity.Pressure  // of the shop's air, from its altitude
+	anchors  map[string]anchor  // by ink id: what its maker's wait was solved for
+	places   map[string]float64 // by film id: where in their bands its contacts stand
 	warnings []Warning
+	gases    gasLimits
 }
 
 // Warning is something that the shop's data says which the physics doubts, or
 // the other way about. The handbook shows it; it does not stop a publish.
 type Warning struct {
-	Ink  string // id
+	Ink  string // id; empty where it is about a film
+	Film string // id
 	Text string
 }
 
@@ -30,13 +33,21 @@ func New(s *shop.Shop) (*Tables, error) {
 	if err != nil {
 		return nil, err
 	}
-	t := &Tables{shop: s, pressure: p, anchors: map[string]anchor{}}
+	t := &Tables{shop: s, pressure: p, anchors: map[string]anchor{}, places: map[string]float64{}}
 	for _, ink := range s.Inks {
 		a, warnings, err := t.anchor(ink)
 		if err != nil {
 			return nil, fmt.Errorf("%s: %w", ink.ID, err)
 		}
 		t.anchors[ink.ID] = a
+		t.warnings = append(t.warnings, warnings...)
+	}
+	for _, film := range s.Films {
+		place, warnings, err := t.anchorHeat(film)
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", film.ID, err)
+		}
+		t.places[film.ID] = place
 		t.warnings = append(t.warnings, warnings...)
 	}
 	return t, nil

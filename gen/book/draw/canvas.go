@@ -80,10 +80,10 @@ func thin(pts []point, tolerance float64) []point {
 	keep := make([]bool, len(pts))
 	keep[0], keep[len(pts)-1] = true, true
 	type span struct{ from, to int }
-	todo := []span{{0, len(pts) - 1}}
-	for len(todo) > 0 {
-		s := todo[len(todo)-1]
-		todo = todo[:len(todo)-1]
+	open := []span{{0, len(pts) - 1}}
+	for len(open) > 0 {
+		s := open[len(open)-1]
+		open = open[:len(open)-1]
 		far, at := 0.0, -1
 		for i := s.from + 1; i < s.to; i++ {
 			if d := offLine(pts[i], pts[s.from], pts[s.to]); d > far {
@@ -92,7 +92,7 @@ func thin(pts []point, tolerance float64) []point {
 		}
 		if at >= 0 && far > tolerance {
 			keep[at] = true
-			todo = append(todo, span{s.from, at}, span{at, s.to})
+			open = append(open, span{s.from, at}, span{at, s.to})
 		}
 	}
 	var out []point
