@@ -25,18 +25,26 @@ var arrows = map[string][]string{
 	"gen/book":        {"gen/tables", "gen/shop", "gen/quantity", "gen/book/draw", "gen/book/search"},
 	"gen/book/draw":   {"gen/quantity"},
 	"gen/book/search": {"gen/quantity"},
-	"gen/tables":      {"gen/shop", "gen/drying", "gen/nip", "gen/paper", "gen/air", "gen/quantity"},
-	"gen/shop":        {"gen/quantity"},
-	"gen/drying":      {"gen/quantity", "gen/air"},
-	"gen/nip":         {"gen/quantity"},
-	"gen/paper":       {"gen/quantity", "gen/air"},
-	"gen/air":         {"gen/quantity"},
-	"gen/quantity":    {},
-	"gen/browser":     {"gen/tables", "gen/shop"},
-	"content":         {},
-	"data":            {},
-	"templates":       {},
-	"testdata":        {},
+	"gen/tables": {"gen/shop", "gen/drying", "gen/nip", "gen/cooling", "gen/curl", "gen/stack", "gen/bond", "gen/roll", "gen/vent",
+		"gen/faults", "gen/paper", "gen/air", "gen/quantity"},
+	"gen/shop":     {"gen/quantity"},
+	"gen/drying":   {"gen/quantity", "gen/air"},
+	"gen/nip":      {"gen/quantity"},
+	"gen/paper":    {"gen/quantity", "gen/air"},
+	"gen/cooling":  {"gen/quantity", "gen/air"},
+	"gen/curl":     {"gen/quantity"},
+	"gen/stack":    {"gen/quantity", "gen/air", "gen/paper"},
+	"gen/bond":     {"gen/quantity"},
+	"gen/roll":     {"gen/quantity"},
+	"gen/vent":     {"gen/quantity", "gen/air"},
+	"gen/faults":   {"gen/quantity"},
+	"gen/air":      {"gen/quantity"},
+	"gen/quantity": {},
+	"gen/browser":  {"gen/tables", "gen/shop"},
+	"content":      {},
+	"data":         {},
+	"templates":    {},
+	"testdata":     {},
 }
 
 // embedded are the folders that only carry files; a test may read them whatever
@@ -63,7 +71,8 @@ var inTests = []string{"gopkg.in/yaml.v3"}
 
 // physics are the packages that speak in quantities and know nothing of files,
 // pages or the network.
-var physics = []string{"gen/quantity", "gen/air", "gen/paper", "gen/drying", "gen/nip"}
+var physics = []string{"gen/quantity", "gen/air", "gen/paper", "gen/drying", "gen/nip",
+	"gen/cooling", "gen/curl", "gen/stack", "gen/bond", "gen/roll", "gen/vent", "gen/faults"}
 
 // physicsAvoids are the parts of the standard library that physics does without.
 var physicsAvoids = []string{"os", "io/fs", "embed", "html", "net", "path/filepath", "encoding/json", "text/template", "log"}
