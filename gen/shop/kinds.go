@@ -26,6 +26,7 @@ var kinds = []kind{
 	{key: "limits", one: "limit", many: "limits", record: reflect.TypeFor[Limit]()},
 	{key: "predictions", one: "prediction", many: "predictions", record: reflect.TypeFor[Prediction]()},
 	{key: "window_predictions", one: "window prediction", many: "window predictions", record: reflect.TypeFor[WindowPrediction]()},
+	{key: "claims", one: "claim", many: "claims", record: reflect.TypeFor[Claim]()},
 	{key: "contacts", one: "contact", many: "contacts", record: reflect.TypeFor[Contact]()},
 	{key: "sources", one: "source", many: "sources", record: reflect.TypeFor[Source]()},
 }

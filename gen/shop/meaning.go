@@ -71,6 +71,9 @@ func (l *loader) checkMeaning(s *Shop) {
 	for _, p := range s.WindowPredictions {
 		c.windowPredictionFits(p)
 	}
+	for _, p := range s.Claims {
+		c.claimFits(p)
+	}
 	c.contactsThere()
 	c.chartRows()
 }

@@ -42,8 +42,10 @@ type Shop struct {
 	Predictions []*Prediction
 	// WindowPredictions are the same of windows.
 	WindowPredictions []*WindowPrediction
-	Contacts          []*Contact
-	Sources           []*Source
+	// Claims are the same of what happens after the nip.
+	Claims   []*Claim
+	Contacts []*Contact
+	Sources  []*Source
 }
 
 // Shopfront is what the shop says of itself.
@@ -468,6 +470,44 @@ type WindowCase struct {
 	Speed     Value[quantity.Speed] `yaml:"speed,required" range:"0.05 m/min .. 100 m/min"`
 	// Humidity that the sheet is in equilibrium with, at 23 °C.
 	Humidity Value[quantity.Fraction] `yaml:"humidity,required" range:"1 % .. 99 %"`
+	Pos      Pos
+}
+
+// Claim is a fact of the trade about what happens to a laminate after the nip,
+// written down before the program had computed it.
+type Claim struct {
+	Head    `yaml:",inline"`
+	Written string `yaml:"written,required,date"`
+	// Measure is what the claim is about:
+	//
+	//	ridges      the greatest risk of lines on the way from the nip to the room
+	//	curl        curvature of the cool laminate in the room it was laid in
+	//	room-curl   how far the curvature moves when the laminate comes from Room to Then
+	//	swelling    growth across the grain over growth along it
+	//	recovery    days until an early print under film is down to its safe residue
+	Measure string `yaml:"measure,required" oneof:"ridges curl room-curl swelling recovery"`
+	// Is compares the case with the other case, Factor times, or with Amount.
+	Is     string     `yaml:"is,required" oneof:"more less"`
+	Factor float64    `yaml:"factor"` // of the other case's; 1 where none is stated
+	Amount float64    `yaml:"amount"` // where there is no other case
+	Case   *ClaimCase `yaml:"case,required"`
+	Other  *ClaimCase `yaml:"other"`
+	Basis  string     `yaml:"basis,required"`
+}
+
+// ClaimCase is a laminate, as far as a claim needs it.
+type ClaimCase struct {
+	Film      Ref    `yaml:"film" to:"films"`
+	Medium    Ref    `yaml:"medium,required" to:"media"`
+	Laminator Ref    `yaml:"laminator" to:"laminators"`
+	Grain     string `yaml:"grain" oneof:"along across"` // of the sheet to the feed
+	Ink       Ref    `yaml:"ink" to:"inks"`
+	Back      string `yaml:"back" oneof:"open film mounted"`
+	// Spent is the share of its wait that a print had when it was laminated.
+	Spent Value[quantity.Fraction] `yaml:"spent" range:"0 % .. 100 %"`
+	// Humidity is that of the room it was laid in, Then that of a later room.
+	Humidity Value[quantity.Fraction] `yaml:"humidity" range:"1 % .. 99 %"`
+	Then     Value[quantity.Fraction] `yaml:"then" range:"1 % .. 99 %"`
 	Pos      Pos
 }
 

@@ -84,6 +84,8 @@ func (l *loader) assemble(shelves map[string]*shelf) *Shop {
 				s.Predictions = append(s.Predictions, r)
 			case *WindowPrediction:
 				s.WindowPredictions = append(s.WindowPredictions, r)
+			case *Claim:
+				s.Claims = append(s.Claims, r)
 			case *Contact:
 				s.Contacts = append(s.Contacts, r)
 			case *Source:
