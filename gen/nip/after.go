@@ -3,7 +3,7 @@ package nip
 import "math"
 
 // leastEarly is the shortest first step after the nip, s.
-const leastEarly = 0.003
+const leastEarly = 0.0005
 
 // run marches film and print through the stages after the nip, first piece and
 // steady run side by side.
@@ -24,7 +24,7 @@ func (s *Solver) run(p *Pass, r *Response) {
 	if p.Nip > 0 {
 		at = float64(p.NipTime())
 	}
-	early := max(p.timeScale()/25, leastEarly)
+	early := max(p.timeScale()/75, leastEarly)
 	for i := range p.After {
 		stage := &p.After[i]
 		total := float64(stage.Time)

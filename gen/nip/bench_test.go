@@ -1,23 +1,28 @@
-package nip
+package nip_test
 
-import "testing"
+import (
+	"testing"
+
+	"laydown/gen/nip"
+	"laydown/gen/nip/niptest"
+)
 
 var benched = []struct {
 	name  string
-	pass  *Pass
-	temps Temps
+	pass  *nip.Pass
+	temps nip.Temps
 }{
-	{"wide-hot", wideHot(1), celsius(23, 110, 45)},
-	{"encapsulator", encapsulator(1), celsius(23, 110, 45)},
-	{"drum", drum(30), celsius(23, 110, 40)},
-	{"cold", cold(1), celsius(23, 45, 23)},
+	{"wide-hot", nip.WideHot(1), nip.Celsius(23, 110, 45)},
+	{"encapsulator", nip.Encapsulator(1), nip.Celsius(23, 110, 45)},
+	{"drum", nip.Drum(30), nip.Celsius(23, 110, 40)},
+	{"cold", nip.Cold(1), nip.Celsius(23, 45, 23)},
 }
 
 // BenchmarkRun is one pass: every response, first piece and steady run.
 func BenchmarkRun(b *testing.B) {
 	for _, x := range benched {
 		b.Run(x.name, func(b *testing.B) {
-			s, out := NewSolver(), new(Response)
+			s, out := nip.NewSolver(), new(nip.Response)
 			b.ReportAllocs()
 			for b.Loop() {
 				if err := s.Run(x.pass, out); err != nil {
@@ -34,9 +39,9 @@ func BenchmarkReference(b *testing.B) {
 	for _, x := range benched {
 		b.Run(x.name, func(b *testing.B) {
 			for b.Loop() {
-				r := newReference(x.pass, &x.temps, 2.5e-6, 120)
-				r.turnOnce(true)
-				r.after()
+				r := niptest.New(x.pass, &x.temps, 2.5e-6, 120)
+				r.Turn(true)
+				r.After()
 			}
 		})
 	}

@@ -56,7 +56,7 @@ func TestHeatIsConserved(t *testing.T) {
 	for _, x := range realistic {
 		s, out, l := NewSolver(), new(Response), ledger{}
 		s.watch = l.book(s)
-		if err := s.Run(x.pass, out); err != nil {
+		if err := s.Run(x.Pass, out); err != nil {
 			t.Fatal(err)
 		}
 		g := &s.grid
@@ -72,12 +72,12 @@ func TestHeatIsConserved(t *testing.T) {
 		}
 		// First piece, up to the nip's end: film, print and covers.
 		var in Row
-		s.combine(x.pass, l[&s.stack], false, &in)
+		s.combine(x.Pass, l[&s.stack], false, &in)
 		for b := Set; b < Boundaries; b++ {
 			gained, moved := 0.0, 0.0
 			for i := range g.width {
 				was := entry(i, b)
-				if i < g.start[filmBody] && b == x.pass.Upper.Core || i >= g.start[lowerCover] && b == x.pass.Lower.Core {
+				if i < g.start[filmBody] && b == x.Pass.Upper.Core || i >= g.start[lowerCover] && b == x.Pass.Lower.Core {
 					was = 1
 				}
 				change := g.capacity[i] * (out.First.Profile[i][b] - was)
@@ -85,7 +85,7 @@ func TestHeatIsConserved(t *testing.T) {
 				moved += math.Abs(change)
 			}
 			if !(math.Abs(gained-in[b]) <= 1e-6*moved) {
-				t.Errorf("%s, first piece, boundary %d: gained %.9g J/(m² K), came in %.9g", x.name, b, gained, in[b])
+				t.Errorf("%s, first piece, boundary %d: gained %.9g J/(m² K), came in %.9g", x.Name, b, gained, in[b])
 			}
 		}
 		// After the nip.
@@ -97,10 +97,10 @@ func TestHeatIsConserved(t *testing.T) {
 				moved += math.Abs(change)
 			}
 			if !(math.Abs(gained-l[&s.after][k]) <= 1e-6*moved) {
-				t.Errorf("%s, after the nip, boundary %d: gained %.9g, came in %.9g", x.name, b, gained, l[&s.after][k])
+				t.Errorf("%s, after the nip, boundary %d: gained %.9g, came in %.9g", x.Name, b, gained, l[&s.after][k])
 			}
 		}
-		s.steadyBalance(t, x.name, x.pass, out, l, entry)
+		s.steadyBalance(t, x.Name, x.Pass, out, l, entry)
 	}
 }
 

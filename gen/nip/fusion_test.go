@@ -1,47 +1,12 @@
-package nip
+package nip_test
 
 import (
 	"math"
 	"testing"
+
+	"laydown/gen/nip"
+	"laydown/gen/nip/niptest"
 )
-
-// melted is the share of the heat of fusion that EVA has taken up at a temperature:
-// its melting is spread evenly from 35 K below its melting point to 5 K above.
-func (r *reference) melted(t float64) float64 {
-	return math.Max(0, math.Min(1, (t-r.peak+35)/40))
-}
-
-// melt is an implicit step with the heat of fusion: the heat capacity of each node is
-// its own plus what melts over the step, iterated.
-func (r *reference) melt(lo, hi int, top, bottom refEdge, h float64) {
-	own := append([]float64(nil), r.c...)
-	was := append([]float64(nil), r.t0...)
-	share := func(i int) float64 {
-		m := r.melted(r.t0[i])
-		if !r.sets {
-			m = math.Max(m, r.share[i])
-		}
-		return m
-	}
-	for range 8 {
-		for i := lo; i < hi; i++ {
-			if r.eva[i] == 0 {
-				continue
-			}
-			slope := 0.0
-			if d := r.t0[i] - was[i]; math.Abs(d) > 1e-9 {
-				slope = math.Max(0, (share(i)-r.share[i])/d)
-			}
-			r.c[i] = own[i] + r.eva[i]*r.fusion*slope
-		}
-		copy(r.t0, was)
-		r.one(lo, hi, top, bottom, h, 1)
-	}
-	for i := lo; i < hi; i++ {
-		r.share[i] = share(i)
-	}
-	copy(r.c, own)
-}
 
 // The solver leaves the heat of fusion out. With 75 J/g, spread from Tm − 35 K to
 // Tm + 5 K, the bond line moves by what is logged: once with what melted giving its
@@ -58,26 +23,26 @@ func TestErrorOfLeavingMeltingHeatOut(t *testing.T) {
 	low, high := 0.0, 0.0
 	for _, x := range []struct {
 		name string
-		pass *Pass
-		t    Temps
+		pass *nip.Pass
+		t    nip.Temps
 	}{
-		{"wide hot, 0.5 m/min, 110 °C", wideHot(0.5), celsius(23, 110, 45)},
-		{"wide hot, 1 m/min, 110 °C", wideHot(1), celsius(23, 110, 45)},
-		{"wide hot, 1 m/min, 125 °C", wideHot(1), celsius(23, 125, 45)},
-		{"wide hot, 3 m/min, 110 °C", wideHot(3), celsius(23, 110, 45)},
-		{"encapsulator, 1 m/min, 110 °C", encapsulator(1), celsius(23, 110, 45)},
-		{"encapsulator, 1 m/min, 125 °C", encapsulator(1), celsius(23, 125, 45)},
-		{"drum, 10 m/min, 110 °C", drum(10), celsius(23, 110, 40)},
-		{"drum, 30 m/min, 110 °C", drum(30), celsius(23, 110, 40)},
-		{"drum, 30 m/min, 130 °C", drum(30), celsius(23, 130, 40)},
+		{"wide hot, 0.5 m/min, 110 °C", nip.WideHot(0.5), nip.Celsius(23, 110, 45)},
+		{"wide hot, 1 m/min, 110 °C", nip.WideHot(1), nip.Celsius(23, 110, 45)},
+		{"wide hot, 1 m/min, 125 °C", nip.WideHot(1), nip.Celsius(23, 125, 45)},
+		{"wide hot, 3 m/min, 110 °C", nip.WideHot(3), nip.Celsius(23, 110, 45)},
+		{"encapsulator, 1 m/min, 110 °C", nip.Encapsulator(1), nip.Celsius(23, 110, 45)},
+		{"encapsulator, 1 m/min, 125 °C", nip.Encapsulator(1), nip.Celsius(23, 125, 45)},
+		{"drum, 10 m/min, 110 °C", nip.Drum(10), nip.Celsius(23, 110, 40)},
+		{"drum, 30 m/min, 110 °C", nip.Drum(30), nip.Celsius(23, 110, 40)},
+		{"drum, 30 m/min, 130 °C", nip.Drum(30), nip.Celsius(23, 130, 40)},
 	} {
 		highest := func(f float64, sets bool) float64 {
-			r := newReference(x.pass, &x.t, 3e-6, 250)
-			r.fusion, r.peak, r.sets = f, melts, sets
-			r.turnOnce(true)
-			r.after()
+			r := niptest.New(x.pass, &x.t, 3e-6, 250)
+			r.Fusion, r.Peak, r.Sets = f, melts, sets
+			r.Turn(true)
+			r.After()
 			top := 0.0
-			for _, v := range r.bond {
+			for _, v := range r.Bond {
 				top = math.Max(top, v)
 			}
 			return top

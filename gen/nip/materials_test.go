@@ -94,3 +94,26 @@ func shoe(speed float64) *Pass {
 	}
 	return p
 }
+
+// realistic are passes of usual materials on usual machines.
+var realistic = []struct {
+	Name  string
+	Pass  *Pass
+	Temps Temps
+}{
+	{"wide hot, 0.5 m/min", wideHot(0.5), celsius(23, 110, 45)},
+	{"wide hot, 1 m/min", wideHot(1), celsius(23, 110, 45)},
+	{"wide hot, 2 m/min", wideHot(2), celsius(23, 110, 45)},
+	{"wide hot, 5 m/min", wideHot(5), celsius(23, 110, 45)},
+	{"encapsulator, 0.5 m/min", encapsulator(0.5), celsius(23, 110, 45)},
+	{"encapsulator, 1 m/min", encapsulator(1), celsius(23, 110, 45)},
+	{"encapsulator, 3 m/min", encapsulator(3), celsius(23, 110, 45)},
+	{"drum, 10 m/min", drum(10), celsius(23, 110, 40)},
+	{"drum, 20 m/min", drum(20), celsius(23, 110, 40)},
+	{"drum, 30 m/min", drum(30), celsius(23, 110, 40)},
+	{"drum, 50 m/min", drum(50), celsius(23, 110, 40)},
+	{"cold, 1 m/min", cold(1), celsius(23, 45, 23)},
+	{"cold, 4 m/min", cold(4), celsius(23, 45, 23)},
+	{"shoe, 1 m/min", shoe(1), celsius(23, 120, 30)},
+	{"shoe, 3 m/min", shoe(3), celsius(23, 120, 30)},
+}

@@ -131,7 +131,7 @@ func (s *Solver) nip(p *Pass) {
 		s.rollerEdge(&p.Upper, g.above[lo], pressed && s.covers[0] > 0, nipContact(p, &p.Upper)),
 		s.rollerEdge(&p.Lower, g.below[hi-1], pressed && s.covers[1] > 0, nipContact(p, &p.Lower)))
 	s.place()
-	s.keep(0)
+	s.keepApart()
 	if !pressed {
 		return
 	}

@@ -58,17 +58,17 @@ func TestAllAtOneTemperatureStays(t *testing.T) {
 // touch, none from a tenth of the nip on.
 func TestSharesLieBetweenNoneAndAll(t *testing.T) {
 	for _, x := range realistic {
-		out := mustRun(t, x.pass)
+		out := mustRun(t, x.Pass)
 		for _, c := range []*Case{&out.First, &out.Steady} {
 			for i, rec := range c.Records {
 				slack := 1e-3
-				if c.Times[i] < x.pass.NipTime()/10 || i > c.NipEnd && c.Times[i] < c.Times[c.NipEnd]+x.pass.NipTime()/10 {
+				if c.Times[i] < x.Pass.NipTime()/10 || i > c.NipEnd && c.Times[i] < c.Times[c.NipEnd]+x.Pass.NipTime()/10 {
 					slack = 0.05
 				}
 				for place, r := range rec {
 					for b, v := range r {
 						if !(v >= -slack && v <= 1+slack) {
-							t.Errorf("%s, record %d at %.4f s, place %d: share %d is %.4f", x.name, i, c.Times[i], place, b, v)
+							t.Errorf("%s, record %d at %.4f s, place %d: share %d is %.4f", x.Name, i, c.Times[i], place, b, v)
 						}
 					}
 				}

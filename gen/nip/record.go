@@ -112,6 +112,17 @@ func (s *Solver) keep(at float64) {
 	}
 }
 
+// keepApart records the places at first touch: no heat has crossed the bond line,
+// so each side of it has the temperature of its own cell.
+func (s *Solver) keepApart() {
+	readers := s.readers
+	for _, place := range []Place{AdhesiveFace, BondLine} {
+		s.readers[place].weight = 0
+	}
+	s.keep(0)
+	s.readers = readers
+}
+
 // combine turns a row of columns into a response: for the first piece each cover
 // cell is at its roller's temperature, for the steady run at its fixed point.
 func (s *Solver) combine(p *Pass, columns []float64, steady bool, out *Row) {

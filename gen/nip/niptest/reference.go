@@ -1,43 +1,50 @@
-package nip
+package niptest
 
-import "math"
+import (
+	"math"
 
-// reference is a second method for the same physics, written apart from the
+	"laydown/gen/nip"
+	"laydown/gen/quantity"
+)
+
+// Reference is a second method for the same physics, written apart from the
 // solver: nodes at the layers' faces (a pair of nodes at each contact) instead of
 // cells, a fine grid, Crank–Nicolson with four implicit steps after each
 // change (Rannacher's start), one set of temperatures at a time, and a steady run
 // by turning the rollers until nothing changes.
-type reference struct {
-	p     *Pass
-	t     *Temps
+type Reference struct {
+	p     *nip.Pass
+	t     *nip.Temps
 	steps int     // of a phase
 	fine  float64 // the thinnest interval, m
 
 	c, t0, g   []float64 // node capacity, temperature, conductance to the node above
 	eva        []float64 // mass of EVA at a node, kg/m²
-	fusion     float64   // its heat of fusion, J/kg; 0 in the linear method
-	peak       float64   // its melting point, K
-	sets       bool      // whether what melted gives its heat back on cooling
+	Fusion     float64   // its heat of fusion, J/kg; 0 in the linear method
+	Peak       float64   // its melting point, K
+	Sets       bool      // whether what melted gives its heat back on cooling
 	share      []float64 // of each node's EVA that has melted
 	from       [6]int    // first node of each part, as in Part
 	a, b, d, r []float64
 	contact    [6]float64 // above each part, 0 apart
 
 	// What was seen in the nip and after it, against the time from first touch.
-	times, filmFace, adhesive, bond []float64
+	Times, FilmFace, Adhesive, Bond []float64
 }
 
-func newReference(p *Pass, t *Temps, fine float64, steps int) *reference {
-	r := &reference{p: p, t: t, fine: fine, steps: steps}
-	parts := [5][]Layer{nil, p.Film, p.Print, nil, nil}
-	if !p.Upper.bare() {
-		parts[0] = []Layer{p.Upper.Cover}
+// New prepares a run of a pass at given temperatures: fine is the thinnest interval in m,
+// steps the number of time steps of each phase.
+func New(p *nip.Pass, t *nip.Temps, fine float64, steps int) *Reference {
+	r := &Reference{p: p, t: t, fine: fine, steps: steps}
+	parts := [5][]nip.Layer{nil, p.Film, p.Print, nil, nil}
+	if p.Upper.Cover.Thickness > 0 {
+		parts[0] = []nip.Layer{p.Upper.Cover}
 	}
 	for i := len(p.LowerFilm) - 1; i >= 0; i-- {
 		parts[3] = append(parts[3], p.LowerFilm[i])
 	}
-	if !p.Lower.bare() {
-		parts[4] = []Layer{p.Lower.Cover}
+	if p.Lower.Cover.Thickness > 0 {
+		parts[4] = []nip.Layer{p.Lower.Cover}
 	}
 	for k, layers := range parts {
 		r.from[k] = len(r.c)
@@ -52,18 +59,18 @@ func newReference(p *Pass, t *Temps, fine float64, steps int) *reference {
 	for i := range r.t0 {
 		switch {
 		case i < r.from[1]:
-			r.t0[i] = float64(t.of(p.Upper.Core))
+			r.t0[i] = float64(of(t, p.Upper.Core))
 		case i < r.from[4]:
 			r.t0[i] = 0 // entered later
 		default:
-			r.t0[i] = float64(t.of(p.Lower.Core))
+			r.t0[i] = float64(of(t, p.Lower.Core))
 		}
 	}
 	return r
 }
 
 // layer appends the nodes of a layer; its first face is that of the layer above.
-func (r *reference) layer(l Layer, top bool, part int) {
+func (r *Reference) layer(l nip.Layer, top bool, part int) {
 	dx := intervals(float64(l.Thickness), r.fine, part)
 	rc, k := float64(l.Density)*float64(l.SpecificHeat), float64(l.Conductivity)
 	if top {
@@ -112,7 +119,7 @@ type refEdge struct {
 }
 
 // phase marches the nodes lo to hi for a time.
-func (r *reference) phase(lo, hi int, top, bottom refEdge, total float64, after func(at float64)) {
+func (r *Reference) phase(lo, hi int, top, bottom refEdge, total float64, after func(at float64)) {
 	if total == 0 || lo == hi {
 		return
 	}
@@ -121,7 +128,7 @@ func (r *reference) phase(lo, hi int, top, bottom refEdge, total float64, after 
 	h := total * (grow - 1) / (math.Pow(grow, float64(r.steps)) - 1)
 	at := 0.0
 	for k := range r.steps {
-		if r.fusion > 0 {
+		if r.Fusion > 0 {
 			r.melt(lo, hi, top, bottom, h)
 		} else if k < 2 {
 			r.one(lo, hi, top, bottom, h/2, 1)
@@ -138,7 +145,7 @@ func (r *reference) phase(lo, hi int, top, bottom refEdge, total float64, after 
 }
 
 // one is a step: implicit share theta.
-func (r *reference) one(lo, hi int, top, bottom refEdge, h, theta float64) {
+func (r *Reference) one(lo, hi int, top, bottom refEdge, h, theta float64) {
 	flux := func(i int) float64 { // conductance above node i
 		for k := 1; k < 5; k++ {
 			if i == r.from[k] {
@@ -195,7 +202,7 @@ func (r *reference) one(lo, hi int, top, bottom refEdge, h, theta float64) {
 
 // contactAt is the conductance above the first node of a part; parts of no nodes
 // share their place with the next.
-func (r *reference) contactAt(i int) float64 {
+func (r *Reference) contactAt(i int) float64 {
 	for k := 4; k >= 1; k-- {
 		if i == r.from[k] && r.from[k+1] > r.from[k] {
 			return r.contact[k]
@@ -204,23 +211,23 @@ func (r *reference) contactAt(i int) float64 {
 	return 0
 }
 
-func (r *reference) exposure(x Exposure) refEdge {
-	return refEdge{g: float64(x.Conductance), t: float64(r.t.of(x.To))}
+func (r *Reference) exposure(x nip.Exposure) refEdge {
+	return refEdge{g: float64(x.Conductance), t: float64(of(r.t, x.To))}
 }
 
-func (r *reference) rollerEdge(x *Roller, covered bool, contact float64) refEdge {
+func (r *Reference) rollerEdge(x *nip.Roller, covered bool, contact float64) refEdge {
 	switch {
 	case !covered:
-		return refEdge{g: contact, t: float64(r.t.of(x.Core))}
+		return refEdge{g: contact, t: float64(of(r.t, x.Core))}
 	case x.Insulated:
 		return refEdge{}
 	}
-	return refEdge{t: float64(r.t.of(x.Core)), fixed: true}
+	return refEdge{t: float64(of(r.t, x.Core)), fixed: true}
 }
 
-// turnOnce brings new film and print in and runs one pass up to the nip's end, and
+// Turn brings new film and print in and runs one pass up to the nip's end, and
 // idles the rollers; observe sees the nip.
-func (r *reference) turnOnce(observe bool) {
+func (r *Reference) Turn(observe bool) {
 	p, f := r.p, r.from
 	for i := f[1]; i < f[4]; i++ {
 		r.t0[i] = float64(r.t.Film)
@@ -241,13 +248,13 @@ func (r *reference) turnOnce(observe bool) {
 		r.phase(f[2], f[3], r.exposure(st.Face), r.exposure(st.Back), float64(st.Time), nil)
 	}
 	upper, lower := f[1] > f[0], f[5] > f[4]
-	open := r.exposure(Exposure{p.OpenFace, Room})
+	open := r.exposure(nip.Exposure{Conductance: p.OpenFace, To: nip.Room})
 	r.contact[1] = float64(p.Upper.WrapContact)
 	r.contact[4] = float64(p.Lower.WrapContact)
 	r.phase(f[0], f[2], r.rollerEdge(&p.Upper, upper, float64(p.Upper.WrapContact)), open, float64(p.WrapTime(&p.Upper)), nil)
 	r.phase(f[3], f[5], open, r.rollerEdge(&p.Lower, lower, float64(p.Lower.WrapContact)), float64(p.WrapTime(&p.Lower)), nil)
 	r.contact = [6]float64{1: float64(p.Upper.NipContact), 2: float64(p.Bond), 3: float64(p.LowerBond), 4: float64(p.Lower.NipContact)}
-	r.times, r.adhesive, r.filmFace, r.bond = nil, nil, nil, nil
+	r.Times, r.Adhesive, r.FilmFace, r.Bond = nil, nil, nil, nil
 	see := func(at float64) {
 		if observe {
 			r.see(at)
@@ -255,24 +262,24 @@ func (r *reference) turnOnce(observe bool) {
 	}
 	r.phase(f[0], f[5], r.rollerEdge(&p.Upper, upper, float64(p.Upper.NipContact)), r.rollerEdge(&p.Lower, lower, float64(p.Lower.NipContact)), float64(p.NipTime()), see)
 	if upper {
-		r.phase(f[0], f[1], r.rollerEdge(&p.Upper, true, 0), r.exposure(Exposure{p.Upper.Idle, Room}), p.idle(&p.Upper), nil)
+		r.phase(f[0], f[1], r.rollerEdge(&p.Upper, true, 0), r.exposure(nip.Exposure{Conductance: p.Upper.Idle, To: nip.Room}), idle(p, &p.Upper), nil)
 	}
 	if lower {
-		r.phase(f[4], f[5], r.exposure(Exposure{p.Lower.Idle, Room}), r.rollerEdge(&p.Lower, true, 0), p.idle(&p.Lower), nil)
+		r.phase(f[4], f[5], r.exposure(nip.Exposure{Conductance: p.Lower.Idle, To: nip.Room}), r.rollerEdge(&p.Lower, true, 0), idle(p, &p.Lower), nil)
 	}
 }
 
 // see records the faces now.
-func (r *reference) see(at float64) {
+func (r *Reference) see(at float64) {
 	f := r.from
-	r.times = append(r.times, at)
-	r.filmFace = append(r.filmFace, r.t0[f[1]])
-	r.adhesive = append(r.adhesive, r.t0[f[2]-1])
-	r.bond = append(r.bond, r.t0[f[2]])
+	r.Times = append(r.Times, at)
+	r.FilmFace = append(r.FilmFace, r.t0[f[1]])
+	r.Adhesive = append(r.Adhesive, r.t0[f[2]-1])
+	r.Bond = append(r.Bond, r.t0[f[2]])
 }
 
-// after runs film and print on after the nip.
-func (r *reference) after() {
+// After runs film and print on after the nip.
+func (r *Reference) After() {
 	f, start := r.from, float64(r.p.NipTime())
 	for _, st := range r.p.After {
 		r.phase(f[1], f[4], r.exposure(st.Face), r.exposure(st.Back), float64(st.Time), func(at float64) { r.see(start + at) })
@@ -280,15 +287,15 @@ func (r *reference) after() {
 	}
 }
 
-// settle turns until the covers change by less than a tenth of a millikelvin a
+// Settle turns until the covers change by less than a tenth of a millikelvin a
 // turn, first with few steps, then with all; it says how many turns that took.
-func (r *reference) settle() int {
+func (r *Reference) Settle() int {
 	all := r.steps
 	turns := 0
 	for _, r.steps = range []int{min(all, 40), all} {
 		for turns < 20000 {
 			old := append([]float64(nil), r.t0...)
-			r.turnOnce(false)
+			r.Turn(false)
 			turns++
 			most := 0.0
 			for i := range old {
@@ -304,16 +311,26 @@ func (r *reference) settle() int {
 	return turns
 }
 
-// at is a recorded curve at a time, linear between records.
-func (r *reference) at(curve []float64, time float64) float64 {
-	for i, t := range r.times {
+// At is a recorded curve at a time, linear between records.
+func (r *Reference) At(curve []float64, time float64) float64 {
+	for i, t := range r.Times {
 		if t >= time-1e-12 {
 			if i == 0 {
 				return curve[0]
 			}
-			w := (time - r.times[i-1]) / (t - r.times[i-1])
+			w := (time - r.Times[i-1]) / (t - r.Times[i-1])
 			return curve[i-1]*(1-w) + curve[i]*w
 		}
 	}
 	return curve[len(curve)-1]
+}
+
+// of is the temperature that a boundary has.
+func of(t *nip.Temps, b nip.Boundary) quantity.Temperature {
+	return [...]quantity.Temperature{nip.Room: t.Room, nip.Set: t.Set, nip.Lower: t.Lower, nip.Print: t.Print, nip.Film: t.Film, nip.Preheat: t.Preheat, nip.Chill: t.Chill}[b]
+}
+
+// idle is how long a place of a roller's cover touches nothing in a revolution.
+func idle(p *nip.Pass, r *nip.Roller) float64 {
+	return float64(p.Revolution(r) - p.WrapTime(r) - p.NipTime())
 }
