@@ -102,6 +102,15 @@ func (t *Tables) inMakersRange(w WindowPrint, c *shop.WindowCase) (WindowPrint, 
 	}
 	w.Expected = "a window within rollers of " + between(Range{maker.From.Best, maker.To.Best})
 	w.Got = "rollers of " + between(v.Steady)
+	if p.machine.SensedAt == "core" {
+		set, err := t.predicted(c)
+		if err != nil {
+			return w, err
+		}
+		// A maker's range may also be meant as what the dial says. That is another
+		// figure where the machine senses under its rubber, and is told beside it.
+		w.Got += " at their surface; this machine senses under its cover, and there " + set.told()
+	}
 	switch {
 	case !v.Steady.Open():
 		w.Note = "no window"
