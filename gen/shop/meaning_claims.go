@@ -20,7 +20,7 @@ func (c *checker) claimCaseFits(measure string, k *ClaimCase) {
 		}
 	}
 	switch measure {
-	case "ridges", "curl", "room-curl":
+	case "ridges", "curl", "room-curl", "turn":
 		need(k.Film.ID != "", "film")
 		need(k.Laminator.ID != "", "laminator")
 		need(k.Grain != "", "grain")
@@ -33,7 +33,7 @@ func (c *checker) claimCaseFits(measure string, k *ClaimCase) {
 		need(k.Back != "", "back")
 		need(k.Spent.Set, "spent")
 	}
-	if measure == "room-curl" || measure == "swelling" {
+	if measure == "room-curl" || measure == "turn" || measure == "swelling" {
 		need(k.Then.Set, "then")
 	}
 	if k.Film.ID != "" && k.Laminator.ID != "" {

@@ -61,9 +61,25 @@ type Shopfront struct {
 	// Branch is the side from which the shop's paper comes to the room: damp
 	// paper holds a point or two more water than paper that was dry.
 	Branch string `yaml:"moisture_branch" oneof:"mean wetting drying"`
+	Work   *Work  `yaml:"work"`
 	Charts Charts `yaml:"charts"`
 	Source Ref    `yaml:"source" to:"sources"`
 	Pos    Pos
+}
+
+// Work is what a job takes beside the running itself.
+type Work struct {
+	SetUp     Value[quantity.Time]     `yaml:"set_up,required" range:"0 min .. 8 h"`
+	Threading Value[quantity.Length]   `yaml:"threading,required" range:"0 m .. 20 m"` // film lost at the start and the end
+	Gap       Value[quantity.Length]   `yaml:"gap,required" range:"0 mm .. 1 m"`       // between pieces
+	Border    Value[quantity.Length]   `yaml:"border,required" range:"0 mm .. 200 mm"` // film past each edge
+	Spoils    Value[quantity.Fraction] `yaml:"spoils,required" range:"0 % .. 50 %"`
+	Feeding   Value[quantity.Time]     `yaml:"feeding,required" range:"0 s .. 1 h"` // hand work for each piece
+	Trim      Value[quantity.Time]     `yaml:"trim" range:"0 s .. 1 h"`             // cutting for each piece
+	Currency  string                   `yaml:"currency"`
+	HourRate  float64                  `yaml:"hour_rate"`
+	Source    Ref                      `yaml:"source" to:"sources"`
+	Pos       Pos
 }
 
 // Charts says what the shop wants on its walls.
@@ -132,6 +148,10 @@ type Carrier struct {
 	// Hygroscopic carriers hold water from the air; by Raoult's law that
 	// lowers their own vapour pressure by the room's relative humidity.
 	Hygroscopic bool `yaml:"hygroscopic"`
+	// ExposureLimit is that of an eight-hour day; LowerExplosive the lower
+	// explosive limit as a share of the air's volume.
+	ExposureLimit  Value[quantity.Density]  `yaml:"exposure_limit" range:"0.01 mg/m3 .. 10000 mg/m3"`
+	LowerExplosive Value[quantity.Fraction] `yaml:"lower_explosive" range:"0.1 % .. 30 %"`
 }
 
 // Antoine holds the constants of ln(p/Pa) = A - B/(T/K + C), and the range they were fitted in.
@@ -169,6 +189,31 @@ type Substance struct {
 	Fusion       Value[quantity.SpecificEnergy] `yaml:"fusion" range:"0 J/g .. 400 J/g"`
 	Sets         Value[quantity.Temperature]    `yaml:"sets" range:"-50 °C .. 250 °C"` // an adhesive: solid below
 	Permeability Value[quantity.Permeability]   `yaml:"water_permeability" range:"1e-18 kg/msPa .. 1e-11 kg/msPa"`
+	Poisson      Value[quantity.Fraction]       `yaml:"poisson" range:"0 % .. 50 %"`
+	// HumidStrain is how much it grows from dry air to damp air of 100 %, in
+	// proportion between; HumidLoss how much of its modulus at 50 % goes on the
+	// way from dry to 100 %.
+	HumidStrain Value[quantity.Fraction] `yaml:"humid_strain" range:"0 % .. 10 %"`
+	HumidLoss   Value[quantity.Fraction] `yaml:"humid_modulus_loss" range:"0 % .. 100 %"`
+	// WebStress is the tension that good practice runs a web of it with.
+	WebStress Value[quantity.Pressure] `yaml:"web_stress" range:"0.01 MPa .. 50 MPa"`
+	// CarrierMobility is how freely an ink's carrier moves in it, relative to
+	// plasticised calendered vinyl.
+	CarrierMobility Value[quantity.Fraction] `yaml:"carrier_mobility" range:"0 % .. 10000 %"`
+	Flows           *Flow                    `yaml:"flows"` // an adhesive
+}
+
+// Flow is how an adhesive flows into the relief of a print.
+type Flow struct {
+	Viscosity Value[quantity.Viscosity]   `yaml:"viscosity,required" range:"0.01 Pas .. 1e10 Pas"`
+	At        Value[quantity.Temperature] `yaml:"at,required" range:"-50 °C .. 300 °C"`
+	// Activation carries a melt's viscosity to other temperatures; Glass, the
+	// glass transition, that of a pressure-sensitive adhesive. One of the two.
+	Activation     Value[quantity.MolarEnergy]    `yaml:"activation" range:"5 kJ/mol .. 300 kJ/mol"`
+	Glass          Value[quantity.Temperature]    `yaml:"glass" range:"-120 °C .. 100 °C"`
+	SurfaceTension Value[quantity.SurfaceTension] `yaml:"surface_tension,required" range:"0.005 N/m .. 0.1 N/m"`
+	Source         Ref                            `yaml:"source" to:"sources"`
+	Pos            Pos
 }
 
 // Ink is a print process with the ink or toner that it lays down.
@@ -185,12 +230,14 @@ type Ink struct {
 	Reaction    *Reaction    `yaml:"reaction"`    // for dries: oxidation, radiation
 	Toner       *Toner       `yaml:"toner"`       // for dries: toner
 
-	DryFilm    Value[quantity.Length]      `yaml:"dry_thickness" range:"0.1 µm .. 1 mm"`
-	Relief     Value[quantity.Length]      `yaml:"relief" range:"0.05 µm .. 1 mm"`
-	Density    Value[quantity.Density]     `yaml:"density" range:"500 kg/m3 .. 3000 kg/m3"`
-	Softens    Value[quantity.Temperature] `yaml:"softens" range:"20 °C .. 250 °C"`
-	ReadyTests []string                    `yaml:"ready_tests"` // headings' ids in the chapter of readiness tests
-	Ask        []string                    `yaml:"ask"`         // what to ask at the counter
+	DryFilm Value[quantity.Length] `yaml:"dry_thickness" range:"0.1 µm .. 1 mm"`
+	Relief  Value[quantity.Length] `yaml:"relief" range:"0.05 µm .. 1 mm"`
+	// ReliefWidth is the width of the hollows that the relief leaves.
+	ReliefWidth Value[quantity.Length]      `yaml:"relief_width" range:"1 µm .. 10 mm"`
+	Density     Value[quantity.Density]     `yaml:"density" range:"500 kg/m3 .. 3000 kg/m3"`
+	Softens     Value[quantity.Temperature] `yaml:"softens" range:"20 °C .. 250 °C"`
+	ReadyTests  []string                    `yaml:"ready_tests"` // headings' ids in the chapter of readiness tests
+	Ask         []string                    `yaml:"ask"`         // what to ask at the counter
 }
 
 // Coverage gives the shares of full single-colour coverage that the shop calls
@@ -275,6 +322,9 @@ type Medium struct {
 	SwellingMD   Value[quantity.Fraction]     `yaml:"swelling_md" range:"0 % .. 100 %"` // strain per unit moisture ratio
 	SwellingCD   Value[quantity.Fraction]     `yaml:"swelling_cd" range:"0 % .. 100 %"`
 	HeatLimit    Value[quantity.Temperature]  `yaml:"heat_limit" range:"30 °C .. 250 °C"` // of the print's face
+	// Texture is the depth of the hollows in its face, TextureWidth their width.
+	Texture      Value[quantity.Length] `yaml:"texture" range:"0.05 µm .. 2 mm"`
+	TextureWidth Value[quantity.Length] `yaml:"texture_width" range:"1 µm .. 10 mm"`
 
 	// Receives is the layer that takes the ink up and holds water of its own.
 	Receives *Receiving `yaml:"receives"`
@@ -330,6 +380,12 @@ type Film struct {
 	ApplyAbove Value[quantity.Temperature] `yaml:"apply_above" range:"0 °C .. 50 °C"`
 	// Safe is the carrier that may be left under this film, where its maker says so.
 	Safe Value[quantity.Grammage] `yaml:"safe_residue" range:"0.001 g/m2 .. 20 g/m2"`
+
+	RollLength Value[quantity.Length] `yaml:"roll_length" range:"1 m .. 10000 m"`
+	Core       Value[quantity.Length] `yaml:"core" range:"20 mm .. 300 mm"` // the core's outside diameter
+	// Rest is how long a laminate with it lies before it is cut, creased or mounted.
+	Rest  Value[quantity.Time] `yaml:"rest" range:"0 h .. 400 h"`
+	Price float64              `yaml:"price"` // of a square metre, in the shop's currency
 }
 
 // Span is a range of temperature.
@@ -483,9 +539,10 @@ type Claim struct {
 	//	ridges      the greatest risk of lines on the way from the nip to the room
 	//	curl        curvature of the cool laminate in the room it was laid in
 	//	room-curl   how far the curvature moves when the laminate comes from Room to Then
+	//	turn        the same with its sign, in 1/m, above 0 where it turns towards the film
 	//	swelling    growth across the grain over growth along it
 	//	recovery    days until an early print under film is down to its safe residue
-	Measure string `yaml:"measure,required" oneof:"ridges curl room-curl swelling recovery"`
+	Measure string `yaml:"measure,required" oneof:"ridges curl room-curl turn swelling recovery"`
 	// Is compares the case with the other case, Factor times, or with Amount.
 	Is     string     `yaml:"is,required" oneof:"more less"`
 	Factor float64    `yaml:"factor"` // of the other case's; 1 where none is stated
