@@ -26,7 +26,7 @@ var arrows = map[string][]string{
 	"gen/book/draw":   {"gen/quantity"},
 	"gen/book/search": {"gen/quantity"},
 	"gen/tables": {"gen/shop", "gen/drying", "gen/nip", "gen/cooling", "gen/curl", "gen/stack", "gen/bond", "gen/roll", "gen/vent",
-		"gen/faults", "gen/paper", "gen/air", "gen/quantity"},
+		"gen/faults", "gen/paper", "gen/air", "gen/quantity", "testdata"},
 	"gen/shop":        {"gen/quantity"},
 	"gen/drying":      {"gen/quantity", "gen/air"},
 	"gen/nip":         {"gen/quantity"},

@@ -65,6 +65,17 @@ func (c command) make(name, dir string) (source, *tables.Tables, []book.File, in
 	if status != done {
 		return src, nil, nil, status
 	}
+	proved, err := tables.Verification()
+	if err != nil {
+		fmt.Fprintf(c.errs, "laydown %s: %v\n", name, err)
+		return src, nil, nil, problems
+	}
+	if unmet := tables.Unmet(proved); len(unmet) > 0 {
+		for _, line := range unmet {
+			fmt.Fprintln(c.errs, line)
+		}
+		return src, nil, nil, problems
+	}
 	files, found := book.Build(t, src.content, src.templates)
 	if len(found) > 0 {
 		return src, nil, nil, c.report(found)

@@ -59,6 +59,7 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.heatPages()
 	b.chapterPages()
 	b.chartPages()
+	b.verificationPage()
 	b.assets(templates)
 
 	views := b.fillAll()

@@ -141,34 +141,49 @@ type demoTable struct {
 
 // computedDemoPrints is the table of the demo prints, misses and all.
 func (b *builder) computedDemoPrints(a asked) template.HTML {
-	t := demoTable{ID: a.ID, Title: "Demo prints"}
-	prints, err := b.answers.DemoPrints()
+	return b.predictionTable(a, "Demo prints", b.demoRows)
+}
+
+// computedWindowPrints is the table of the predictions of windows.
+func (b *builder) computedWindowPrints(a asked) template.HTML {
+	return b.predictionTable(a, "Windows", b.windowRows)
+}
+
+func (b *builder) predictionTable(a asked, title string, make func() ([]demoRow, error)) template.HTML {
+	rows, err := make()
 	if err != nil {
 		b.problems.add(a.Pos, err.Error())
 		return ""
 	}
+	return b.part("demo-prints", demoTable{ID: a.ID, Title: title, Rows: rows})
+}
+
+func (b *builder) demoRows() ([]demoRow, error) {
+	prints, err := b.answers.DemoPrints()
+	if err != nil {
+		return nil, err
+	}
+	var rows []demoRow
 	for _, p := range prints {
 		r := demoRow{Name: p.Name, Expected: spread(quantity.Metric(p.From), quantity.Metric(p.To)), Source: p.Source, Note: p.Note, Hit: p.Hit, Got: "hardly dries"}
 		if p.Dries {
 			r.Got = quantity.Metric(p.Got)
 		}
-		t.Rows = append(t.Rows, r)
+		rows = append(rows, r)
 	}
-	return b.part("demo-prints", t)
+	return rows, nil
 }
 
-// computedWindowPrints is the table of the predictions of windows.
-func (b *builder) computedWindowPrints(a asked) template.HTML {
-	t := demoTable{ID: a.ID, Title: "Windows"}
+func (b *builder) windowRows() ([]demoRow, error) {
 	prints, err := b.answers.WindowPrints()
 	if err != nil {
-		b.problems.add(a.Pos, err.Error())
-		return ""
+		return nil, err
 	}
+	var rows []demoRow
 	for _, p := range prints {
-		t.Rows = append(t.Rows, demoRow{Name: p.Name, Expected: p.Expected, Got: p.Got, Source: p.Source, Note: p.Note, Hit: p.Hit})
+		rows = append(rows, demoRow{Name: p.Name, Expected: p.Expected, Got: p.Got, Source: p.Source, Note: p.Note, Hit: p.Hit})
 	}
-	return b.part("demo-prints", t)
+	return rows, nil
 }
 
 // computedWarnings lists what the makers' figures and the physics disagree on.
