@@ -19,8 +19,8 @@ type chapter struct {
 	links            []link
 }
 
-// data is what chapters ask of the shop's data.
-type data interface {
+// shopData is what chapters ask of the shop's data.
+type shopData interface {
 	// compute makes what a computed block asks for. It reports problems itself.
 	compute(computedBlock) template.HTML
 	// value sets a quantity of a record into a text.
@@ -31,7 +31,7 @@ type data interface {
 
 // readChapters reads every Markdown file at the top of the content folder, in
 // the order that they give themselves.
-func readChapters(content fs.FS, d data, p *problems) []*chapter {
+func readChapters(content fs.FS, d shopData, p *problems) []*chapter {
 	names, err := fs.Glob(content, "*.md")
 	if err != nil || len(names) == 0 {
 		return nil
@@ -69,7 +69,7 @@ func readChapters(content fs.FS, d data, p *problems) []*chapter {
 // contentName is how a chapter's file is named in problems.
 func contentName(name string) string { return "content/" + name }
 
-func readChapter(name string, src []byte, slugs map[string]string, d data, p *problems) *chapter {
+func readChapter(name string, src []byte, slugs map[string]string, d shopData, p *problems) *chapter {
 	c := &chapter{Slug: chapterSlug(name), File: contentName(name)}
 	c.Page = slugs[c.Slug]
 	src = []byte(strings.ReplaceAll(string(src), "\r\n", "\n"))

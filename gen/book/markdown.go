@@ -40,7 +40,7 @@ type reader struct {
 	file     string // name in the content folder
 	page     string // path of the page it becomes
 	problems *problems
-	data     data
+	data     shopData
 	ids      map[string]bool
 	headings []heading
 	links    []link
