@@ -51,7 +51,7 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 		return nil, b.problems.sorted()
 	}
 	words := b.words()
-	b.chapters = readChapters(content, b.compute, b.problems)
+	b.chapters = readChapters(content, b, b.problems)
 
 	b.frontPages(words)
 	b.materialPages()
