@@ -11,6 +11,7 @@ import (
 	"laydown/gen/drying"
 	"laydown/gen/nip"
 	"laydown/gen/paper"
+	"laydown/gen/roll"
 	"laydown/gen/vent"
 	"laydown/testdata"
 )
@@ -25,6 +26,7 @@ var verifiers = map[string]func(what string, given map[string]float64) (float64,
 	"drying":  drying.Verify,
 	"nip":     nip.Verify,
 	"paper":   paper.Verify,
+	"roll":    roll.Verify,
 	"vent":    vent.Verify,
 }
 
