@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"maps"
+	"math"
 	"slices"
 	"strings"
 	"text/tabwriter"
@@ -26,6 +27,11 @@ var printable = map[string]writers{
 		"text": table((*tables.Tables).Windows, writeWindows),
 		"csv":  table((*tables.Tables).Windows, tables.WriteWindowsCSV),
 		"json": table((*tables.Tables).Windows, tables.WriteWindowsJSON),
+	},
+	"cooling": {
+		"text": table((*tables.Tables).Coolings, writeCoolings),
+		"csv":  table((*tables.Tables).Coolings, tables.WriteCoolingsCSV),
+		"json": table((*tables.Tables).Coolings, tables.WriteCoolingsJSON),
 	},
 	"humidity": {
 		"text": table((*tables.Tables).Humidities, writeHumidities),
@@ -167,4 +173,29 @@ func writeHumidities(w io.Writer, list []tables.HumidityValue) error {
 	}
 	fmt.Fprintln(out)
 	return out.Flush()
+}
+
+// writeCoolings writes the table of cooling for a terminal, in seconds from the nip.
+func writeCoolings(w io.Writer, list []tables.CoolingValue) error {
+	out := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
+	fmt.Fprint(out, "seconds from the nip until it may be carried / trimmed / stacked\n\nfilm\tmedium\tlaminator\tset °C")
+	for _, way := range tables.CoolingWays {
+		fmt.Fprint(out, "\t"+way)
+	}
+	for _, v := range list {
+		fmt.Fprintf(out, "\n%s\t%s\t%s\t%.0f", v.Film, v.Medium, v.Laminator, v.Set.Celsius())
+		for _, way := range v.Ways {
+			fmt.Fprintf(out, "\t%s / %s / %s", whenText(way.Carry), whenText(way.Trim), whenText(way.Stack))
+		}
+	}
+	fmt.Fprintln(out)
+	return out.Flush()
+}
+
+// whenText is a time after the nip in whole seconds, rounded up.
+func whenText(w tables.Cooled) string {
+	if !w.Comes {
+		return "–"
+	}
+	return fmt.Sprintf("%.0f", math.Ceil(float64(w.Time)))
 }
