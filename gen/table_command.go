@@ -33,6 +33,11 @@ var printable = map[string]writers{
 		"csv":  table((*tables.Tables).Coolings, tables.WriteCoolingsCSV),
 		"json": table((*tables.Tables).Coolings, tables.WriteCoolingsJSON),
 	},
+	"vapour": {
+		"text": table((*tables.Tables).Vapours, writeVapours),
+		"csv":  table((*tables.Tables).Vapours, tables.WriteVapoursCSV),
+		"json": table((*tables.Tables).Vapours, tables.WriteVapoursJSON),
+	},
 	"humidity": {
 		"text": table((*tables.Tables).Humidities, writeHumidities),
 		"csv":  table((*tables.Tables).Humidities, tables.WriteHumiditiesCSV),

@@ -130,6 +130,9 @@ type Room struct {
 	AirSpeed    Value[quantity.Speed]       `yaml:"air_speed,required" range:"0.01 m/s .. 5 m/s"`
 	Volume      Value[quantity.Volume]      `yaml:"volume" range:"5 m3 .. 100000 m3"`
 	AirChanges  Value[quantity.Rate]        `yaml:"air_changes" range:"0 1/h .. 60 1/h"`
+	// Mixing is how badly the fresh air reaches the place where people breathe:
+	// 1 is perfect, 10 very poor. 0: not stated.
+	Mixing float64 `yaml:"mixing"`
 	// Vapour is the carrier vapour that the room's air already holds.
 	Vapour Value[quantity.Density] `yaml:"vapour" range:"0 mg/m3 .. 5000 mg/m3"`
 }

@@ -7,7 +7,7 @@ func BenchmarkBears(b *testing.B) {
 	room, load, bound := shop(), day(), bounds()
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := room.Bears(load, glycols, bound); err != nil {
+		if _, err := bears(room, load, glycols, bound); err != nil {
 			b.Fatal(err)
 		}
 	}

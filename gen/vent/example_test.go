@@ -25,14 +25,18 @@ func Example() {
 		return
 	}
 	vapour := []vent.Component{{Name: "ether", Share: 1, MolarMass: 0.162, Limit: limit, LowerExplosive: 0.012}}
-	b, err := room.Bears(vent.Load{Emission: print, Batches: []vent.Batch{{Area: 1}}}, vapour,
-		vent.Bounds{Exposure: 0.25, Temperature: 293.15, Pressure: 101325})
+	metre, err := room.Leaves(vent.Load{Emission: print, Batches: []vent.Batch{{Area: 1}}}, 8*quantity.Hour)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("a square metre: %.2f mg/m³ over the worst shift, %.2f mg/m³ at its peak\n", float64(b.Average)*1e6, float64(b.Peak)*1e6)
-	fmt.Printf("at most %.0f m² at once, before anything else in the room\n", math.Floor(float64(b.Area)))
+	b, err := metre.Bears(vapour, vent.Bounds{Exposure: 0.25, Temperature: 293.15, Pressure: 101325})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("a square metre: %.2f mg/m³ over the worst shift, %.2f mg/m³ at its peak\n", float64(metre.Average)*1e6, float64(metre.Peak)*1e6)
+	fmt.Printf("at most %.0f m² at once, before anything else in the room\n", math.Floor(float64(b.Bears)))
 	// Output:
 	// a square metre: 1.67 mg/m³ over the worst shift, 3.64 mg/m³ at its peak
 	// at most 20 m² at once, before anything else in the room

@@ -3,6 +3,7 @@ package vent
 import (
 	"fmt"
 	"math"
+	"slices"
 	"sort"
 
 	"laydown/gen/quantity"
@@ -159,19 +160,11 @@ func (h *History) Peak() (quantity.Density, quantity.Time) {
 			low, high := g.span*float64(i)/parts, g.span*float64(i+1)/parts
 			c, _ := g.at(decay, high)
 			see(g.from+high, c)
-			if !(rise(low) > 0 && rise(high) < 0) {
-				continue
+			if rise(low) > 0 && rise(high) < 0 {
+				top := crossing(rise, low, high)
+				c, _ = g.at(decay, top)
+				see(g.from+top, c)
 			}
-			for range 60 {
-				middle := (low + high) / 2
-				if rise(middle) > 0 {
-					low = middle
-				} else {
-					high = middle
-				}
-			}
-			c, _ = g.at(decay, low)
-			see(g.from+low, c)
 		}
 	}
 	return quantity.Density(best), quantity.Time(at)
@@ -185,8 +178,9 @@ func (h *History) WorstAverage(span quantity.Time) (quantity.Density, quantity.T
 		return 0, 0, err
 	}
 	// The average over a span changes with its beginning as C(t + span) − C(t); the best
-	// lies where that passes from above to below 0, or at an end.
-	const parts = 1000
+	// lies where that passes from above to below 0, or at an end. Between the times at
+	// which a segment begins or a span ends in one, it is smooth.
+	const parts = 4
 	at, last := 0.0, h.end-float64(span)
 	rise := func(t float64) float64 {
 		return h.concentration(min(t+float64(span), h.end)) - h.concentration(t)
@@ -197,21 +191,46 @@ func (h *History) WorstAverage(span quantity.Time) (quantity.Density, quantity.T
 		}
 	}
 	see(last)
-	for i := range parts {
-		low, high := last*float64(i)/parts, last*float64(i+1)/parts
-		see(high)
-		if !(rise(low) > 0 && rise(high) < 0) {
-			continue
-		}
-		for range 60 {
-			middle := (low + high) / 2
-			if rise(middle) > 0 {
-				low = middle
-			} else {
-				high = middle
+	times := h.joints(float64(span), last)
+	for i := 1; i < len(times); i++ {
+		from, length := times[i-1], times[i]-times[i-1]
+		before := rise(from)
+		for k := range parts {
+			low, high := from+length*float64(k)/parts, from+length*float64(k+1)/parts
+			after := rise(high)
+			if before > 0 && after <= 0 {
+				see(crossing(rise, low, high))
 			}
+			before = after
 		}
-		see(low)
 	}
 	return best, quantity.Time(at), nil
+}
+
+// joints are the times from 0 to last at which a span that begins then begins or ends
+// where a segment does.
+func (h *History) joints(span, last float64) []float64 {
+	times := []float64{0, last}
+	for _, g := range h.segments {
+		for _, t := range [...]float64{g.from, g.from - span} {
+			if t > 0 && t < last {
+				times = append(times, t)
+			}
+		}
+	}
+	slices.Sort(times)
+	return slices.Compact(times)
+}
+
+// crossing finds where f passes from above 0 at low to 0 or below at high.
+func crossing(f func(float64) float64, low, high float64) float64 {
+	for range 60 {
+		middle := (low + high) / 2
+		if f(middle) > 0 {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return low
 }
