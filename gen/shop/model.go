@@ -442,6 +442,15 @@ type Laminator struct {
 	Preheat *Stretch             `yaml:"preheat"`
 	Chill   *Stretch             `yaml:"chill"`
 	WarmUp  Value[quantity.Time] `yaml:"warm_up" range:"0 min .. 3 h"`
+	// Rollers are the others that touch film or print, beside the laminating ones.
+	Rollers []NamedRoller `yaml:"rollers"`
+}
+
+// NamedRoller is a roller of a laminator beside the laminating ones.
+type NamedRoller struct {
+	Name     string                 `yaml:"name,required"`
+	Diameter Value[quantity.Length] `yaml:"diameter,required" range:"5 mm .. 1 m"`
+	Pos      Pos
 }
 
 // Stretch is a heated or cooled stretch of the way through a laminator.
