@@ -11,6 +11,7 @@ import (
 	"laydown/gen/drying"
 	"laydown/gen/nip"
 	"laydown/gen/paper"
+	"laydown/gen/stack"
 	"laydown/testdata"
 )
 
@@ -24,6 +25,7 @@ var verifiers = map[string]func(what string, given map[string]float64) (float64,
 	"drying":  drying.Verify,
 	"nip":     nip.Verify,
 	"paper":   paper.Verify,
+	"stack":   stack.Verify,
 }
 
 // Verified is one source of published values with what this build computes for them.
