@@ -77,6 +77,9 @@ type Compared struct {
 	// Core is what is computed for the core, Faces what the faces alone would take if
 	// the paper conducted perfectly (Acclimatised.Lumped).
 	Core, Faces quantity.Time
+	// CoreLeft and MeanLeft are by how much the core, and the parcel on the mean, still
+	// differ from the room after the published hours.
+	CoreLeft, MeanLeft quantity.TemperatureDifference
 }
 
 // Ratio is what is computed for the core over what is published.
@@ -99,7 +102,10 @@ func Compare(p Parcel, room Room, within quantity.TemperatureDifference) ([]Comp
 			if err != nil {
 				return nil, err
 			}
-			list = append(list, Compared{row, d, quantity.Time(hours) * quantity.Hour, a.Time, a.Lumped})
+			published := quantity.Time(hours) * quantity.Hour
+			core, mean := a.Left(published)
+			list = append(list, Compared{row, d, published, a.Time, a.Lumped,
+				d * quantity.TemperatureDifference(core), d * quantity.TemperatureDifference(mean)})
 		}
 	}
 	return list, nil

@@ -82,3 +82,19 @@ func TestCompare(t *testing.T) {
 		t.Error("a room without air: no error")
 	}
 }
+
+// TestLeftInvertsTheTime: at a parcel's own time its core is as near as was asked, and its
+// mean is nearer.
+func TestLeftInvertsTheTime(t *testing.T) {
+	a, err := pallet().Within(hall.Temperature-20, hall, 2)
+	if err != nil {
+		t.Fatal(err)
+	}
+	core, mean := a.Left(a.Time)
+	if math.Abs(float64(core)-0.1) > 1e-6 || mean >= core || mean <= 0 {
+		t.Errorf("core %.5f, mean %.5f of 20 K left", float64(core), float64(mean))
+	}
+	if core, mean = (Acclimatised{Share: 1}).Left(1); core != 1 || mean != 1 {
+		t.Errorf("a parcel without a course: %v and %v left", core, mean)
+	}
+}

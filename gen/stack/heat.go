@@ -47,7 +47,19 @@ type Acclimatised struct {
 	Sides, Level            quantity.Conductance
 	SideExcess, LevelExcess quantity.TemperatureDifference
 	Biot                    [3]float64 // along length, width, height
-	Lumped                  quantity.Time
+	// Lumped is what the faces alone would take if the paper conducted perfectly.
+	Lumped quantity.Time
+
+	block block
+}
+
+// Left is how much of the first difference is left after a time: in the core, and on the
+// mean over the parcel.
+func (a Acclimatised) Left(t quantity.Time) (core, mean quantity.Fraction) {
+	if a.Time == 0 { // near enough from the start: no course was computed
+		return 1, 1
+	}
+	return quantity.Fraction(a.block.core(float64(t))), quantity.Fraction(a.block.whole(float64(t)))
 }
 
 // Within gives the time until the core of a parcel, which starts at a temperature
@@ -74,7 +86,7 @@ func (p Parcel) Within(start quantity.Temperature, room Room, within quantity.Te
 	if err != nil {
 		return out, err
 	}
-	out.Share = quantity.Fraction(share)
+	out.Share, out.block = quantity.Fraction(share), b
 	out.Time = quantity.Time(until(b.core, share))
 	sides := 2 * float64(p.Length+p.Width) * float64(p.Height) * float64(out.Sides)
 	level := float64(p.openLevels()) * float64(p.Length*p.Width) * float64(out.Level)

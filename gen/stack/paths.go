@@ -15,6 +15,11 @@ type Band[Q quantity.Quantity] struct {
 	Low, Best, High Q
 }
 
+// Range is the least and the most of the three.
+func (b Band[Q]) Range() (least, most Q) {
+	return min(b.Low, b.Best, b.High), max(b.Low, b.Best, b.High)
+}
+
 // The two published diffusivities of water in paper, by which path. "Molecular
 // Diffusion of Water in Paper (II)", Journal of Korea TAPPI, 1998, abstract:
 // 0.092 cm²/min through the pores, as vapour in the sheet; 1.2e-5 cm²/min in the fibre.
