@@ -14,6 +14,7 @@ import (
 	"laydown/gen/paper"
 	"laydown/gen/roll"
 	"laydown/gen/vent"
+	"laydown/gen/stack"
 	"laydown/testdata"
 )
 
@@ -29,6 +30,7 @@ var verifiers = map[string]func(what string, given map[string]float64) (float64,
 	"paper":   paper.Verify,
 	"roll":    roll.Verify,
 	"vent":    vent.Verify,
+	"stack":   stack.Verify,
 }
 
 // Verified is one source of published values with what this build computes for them.
