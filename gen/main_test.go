@@ -149,6 +149,9 @@ func TestTableFormats(t *testing.T) {
 		{"humidity", "text", "highest relative humidity", "thermal-pet-gloss-75"},
 		{"humidity", "csv", "film,medium,laminator,speed_m_min,set_c", "thermal-pet-gloss-75"},
 		{"humidity", "json", `{"table":"humidity"`, "thermal-pet-gloss-75"},
+		{"after", "text", "carrier left under film", "cold-pp-matt"},
+		{"after", "csv", "ink,medium,film,back,coverage,storage,room,spent_percent", "cold-pp-matt"},
+		{"after", "json", `{"table":"after"`, "cold-pp-matt"},
 	}
 	for _, tt := range tests {
 		status, out, errs := laydown("table", tt.table, "-format", tt.format)
