@@ -45,7 +45,7 @@ func (l laminated) working(v AfterValue) Working {
 	w.Steps = append(w.Steps,
 		coefficient("k", "face in the open", l.open.Face),
 		coefficient("k_f", "face under the film, 1/(1/k + R_f)", l.covered.Face),
-		coefficient("k_b", "back, "+backWords[l.back], l.covered.Back),
+		coefficient("k_b", "transfer at the back", l.covered.Back),
 		ratio("Bi", "Biot number at the face", l.covered.BiotFace()),
 		ratio("Bi′", "Biot number at the back", l.covered.BiotBack()))
 	if !v.Locked() {
