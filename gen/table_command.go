@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"maps"
+	"math"
 	"slices"
 	"strings"
 	"text/tabwriter"
@@ -26,6 +27,21 @@ var printable = map[string]writers{
 		"text": table((*tables.Tables).Windows, writeWindows),
 		"csv":  table((*tables.Tables).Windows, tables.WriteWindowsCSV),
 		"json": table((*tables.Tables).Windows, tables.WriteWindowsJSON),
+	},
+	"cooling": {
+		"text": table((*tables.Tables).Coolings, writeCoolings),
+		"csv":  table((*tables.Tables).Coolings, tables.WriteCoolingsCSV),
+		"json": table((*tables.Tables).Coolings, tables.WriteCoolingsJSON),
+	},
+	"curl": {
+		"text": table((*tables.Tables).Curls, writeCurls),
+		"csv":  table((*tables.Tables).Curls, tables.WriteCurlsCSV),
+		"json": table((*tables.Tables).Curls, tables.WriteCurlsJSON),
+	},
+	"grain": {
+		"text": table((*tables.Tables).Grains, writeGrains),
+		"csv":  table((*tables.Tables).Grains, tables.WriteGrainsCSV),
+		"json": table((*tables.Tables).Grains, tables.WriteGrainsJSON),
 	},
 	"humidity": {
 		"text": table((*tables.Tables).Humidities, writeHumidities),
@@ -174,26 +190,57 @@ func writeHumidities(w io.Writer, list []tables.HumidityValue) error {
 	return out.Flush()
 }
 
-// writeAfters writes what stays after lamination for a terminal: a line for each
-// ink, medium, film and back; columns for each share of the wait that the print had:
-// what was in it and what is left on the table's days, in g/m², and when it is clear.
-func writeAfters(w io.Writer, list []tables.AfterValue) error {
+// writeCoolings writes the table of cooling for a terminal, in seconds from the nip.
+func writeCoolings(w io.Writer, list []tables.CoolingValue) error {
 	out := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
-	fmt.Fprint(out, "carrier left under film in g/m², at lamination and days after it, and days until it may be left\n\nink\tmedium\tfilm\tback\tof its wait\tat once")
-	for _, d := range tables.AfterDays {
-		fmt.Fprintf(out, "\t%g d", d)
+	fmt.Fprint(out, "seconds from the nip until it may be carried / trimmed / stacked\n\nfilm\tmedium\tlaminator\tset °C")
+	for _, way := range tables.CoolingWays {
+		fmt.Fprint(out, "\t"+way)
 	}
-	fmt.Fprint(out, "\tlimit\tdays")
 	for _, v := range list {
-		fmt.Fprintf(out, "\n%s\t%s\t%s\t%s\t%.0f %%\t%.2f", v.Ink, v.Medium, v.Film, v.Back, v.Spent.Percent(), quantity.Number(v.Start, "g/m2"))
-		for _, m := range v.Left {
-			fmt.Fprintf(out, "\t%.2f", quantity.Number(m, "g/m2"))
+		fmt.Fprintf(out, "\n%s\t%s\t%s\t%.0f", v.Film, v.Medium, v.Laminator, v.Set.Celsius())
+		for _, way := range v.Ways {
+			fmt.Fprintf(out, "\t%s / %s / %s", whenText(way.Carry), whenText(way.Trim), whenText(way.Stack))
 		}
-		days := "locked in"
-		if !v.Locked() {
-			days = fmt.Sprintf("%.1f", quantity.Number(v.Clear, "d"))
+	}
+	fmt.Fprintln(out)
+	return out.Flush()
+}
+
+// whenText is a time after the nip in whole seconds, rounded up.
+func whenText(w tables.Cooled) string {
+	if !w.Comes {
+		return "–"
+	}
+	return fmt.Sprintf("%.0f", math.Ceil(float64(w.Time)))
+}
+
+// writeCurls writes the table of curl for a terminal: how the edges of an A4 sheet
+// rise, fresh and in each room.
+func writeCurls(w io.Writer, list []tables.CurlValue) error {
+	out := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
+	fmt.Fprint(out, "rise of an A4 sheet's edges in mm, + to the film, - to the print; film on one side\n\nfilm\tmedium\tlaminator\tgrain\tfresh")
+	if len(list) > 0 {
+		for _, b := range list[0].Rooms {
+			fmt.Fprint(out, "\t"+b.Room)
 		}
-		fmt.Fprintf(out, "\t%.2f\t%s", quantity.Number(v.Limit, "g/m2"), days)
+	}
+	for _, v := range list {
+		fmt.Fprintf(out, "\n%s\t%s\t%s\t%s", v.Film, v.Medium, v.Laminator, v.Grain)
+		for _, b := range append([]tables.Bend{v.Fresh}, v.Rooms...) {
+			fmt.Fprintf(out, "\t%+.0f %s", math.Copysign(b.Rise.Millimetres(), b.Curvature), b.Edges())
+		}
+	}
+	fmt.Fprintln(out)
+	return out.Flush()
+}
+
+// writeGrains writes what the grain does for a terminal.
+func writeGrains(w io.Writer, list []tables.GrainValue) error {
+	out := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
+	fmt.Fprint(out, "greatest risk of ridges (at 1 a flat sheet ridges), by the grain's direction\n\nfilm\tmedium\tlaminator\tacross the feed\talong the feed\tadvice")
+	for _, v := range list {
+		fmt.Fprintf(out, "\n%s\t%s\t%s\t%.3f\t%.3f\t%s", v.Film, v.Medium, v.Laminator, v.Across.Risk, v.Along.Risk, v.Advice)
 	}
 	fmt.Fprintln(out)
 	return out.Flush()

@@ -59,7 +59,7 @@ func (v AfterValue) Locked() bool { return math.IsInf(float64(v.Clear), 1) }
 
 // After computes what stays in a print under its film.
 func (t *Tables) After(c AfterCase) (AfterValue, error) {
-	l, err := t.laminate(c)
+	l, err := t.layFilm(c)
 	if err != nil {
 		return AfterValue{}, err
 	}
@@ -80,8 +80,8 @@ func (t *Tables) After(c AfterCase) (AfterValue, error) {
 	return v, nil
 }
 
-// laminated is a print in the moment in which it was laminated.
-type laminated struct {
+// underFilm is a print in the moment in which it was laminated.
+type underFilm struct {
 	law           evaporating
 	film          *shop.Film
 	back          string
@@ -92,9 +92,9 @@ type laminated struct {
 	vinyl         quantity.Diffusivity // of the carrier in plasticised calendered vinyl, here
 }
 
-// laminate dries a print for its share of the wait and lays the film on it.
-func (t *Tables) laminate(c AfterCase) (laminated, error) {
-	var l laminated
+// layFilm dries a print for its share of the wait and lays the film on it.
+func (t *Tables) layFilm(c AfterCase) (underFilm, error) {
+	var l underFilm
 	r, err := t.resolve(WaitCase{c.Ink, c.Medium, c.Coverage, c.Storage, c.Room})
 	if err != nil {
 		return l, err
@@ -136,7 +136,7 @@ func (t *Tables) laminate(c AfterCase) (laminated, error) {
 }
 
 // cover lays the film over the face, and what the case says over the back.
-func (l *laminated) cover(here place) error {
+func (l *underFilm) cover(here place) error {
 	s, err := l.law.in(here)
 	if err != nil {
 		return err
@@ -261,7 +261,7 @@ func (t *Tables) UsualAfter(ink *shop.Ink, medium *shop.Medium) AfterCase {
 // AfterCurve follows what is left under a film from lamination on until upTo, at
 // times that grow by the same ratio: the first is upTo over a thousand.
 func (t *Tables) AfterCurve(c AfterCase, upTo quantity.Time) (Curve, error) {
-	l, err := t.laminate(c)
+	l, err := t.layFilm(c)
 	if err != nil {
 		return Curve{}, err
 	}
@@ -279,9 +279,9 @@ func (t *Tables) AfterCurve(c AfterCase, upTo quantity.Time) (Curve, error) {
 	return curve, err
 }
 
-// Recovery is the days until the early print of a claim is down to its safe
+// recovery is the days until the early print of a claim is down to its safe
 // residue under the film; +Inf where that takes longer than a year.
-func (t *Tables) Recovery(k *shop.ClaimCase) (float64, error) {
+func (t *Tables) recovery(k *shop.ClaimCase) (float64, error) {
 	ink, medium := t.shop.Ink(k.Ink.ID), t.shop.Medium(k.Medium.ID)
 	if ink == nil || medium == nil {
 		return 0, fmt.Errorf("a recovery of %q on %q: no such print", k.Ink.ID, k.Medium.ID)

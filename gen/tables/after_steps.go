@@ -14,7 +14,7 @@ var AfterNotes = []string{
 }
 
 // working is the way to what stays in a print.
-func (l laminated) working(v AfterValue) Working {
+func (l underFilm) working(v AfterValue) Working {
 	ev, layer, base := l.law.ink.Evaporation, l.law.medium.Drying, l.law.t.shop.Substance(l.film.Base.ID)
 	w := Working{Steps: []Step{
 		step("t", "computed wait in the open", v.Wait, "s", ""),

@@ -172,30 +172,6 @@ func TestAfterCurveAgreesWithTheTable(t *testing.T) {
 	}
 }
 
-// What the data claims of recovery is computed; a hit and a miss are both told.
-func TestRecoveryOfTheClaims(t *testing.T) {
-	made := demo(t)
-	days := map[string]float64{}
-	for _, claim := range made.Shop().Claims {
-		if claim.Measure != "recovery" {
-			continue
-		}
-		d, err := made.Recovery(claim.Case)
-		if err != nil {
-			t.Fatal(err)
-		}
-		days[claim.Case.Back] = d
-		hit := d > claim.Amount
-		if claim.Is == "less" {
-			hit = d < claim.Amount
-		}
-		t.Logf("%s: %s than %g days expected, %.2f computed, hit %v", claim.ID, claim.Is, claim.Amount, d, hit)
-	}
-	if len(days) < 2 || !(days["open"] > 0) || !(days["open"] < days["film"]) {
-		t.Errorf("days until clear by back: %v", days)
-	}
-}
-
 func TestAfterRefuses(t *testing.T) {
 	made := demo(t)
 	s := made.Shop()
