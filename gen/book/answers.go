@@ -28,6 +28,11 @@ type answers interface {
 	WindowSpread(tables.WindowCase) ([]tables.Move, error)
 	Humidities() ([]tables.HumidityValue, error)
 	WindowPrints() ([]tables.WindowPrint, error)
+	Afters() ([]tables.AfterValue, error)
+	After(tables.AfterCase) (tables.AfterValue, error)
+	AfterCurve(tables.AfterCase, quantity.Time) (tables.Curve, error)
+	UsualAfter(*shop.Ink, *shop.Medium) tables.AfterCase
+	FilmsOn(ink *shop.Ink, medium *shop.Medium, coverage string) []*shop.Film
 }
 
 // waits is the whole table of waits with a way to find one.

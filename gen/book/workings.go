@@ -1,6 +1,8 @@
 package book
 
 import (
+	"slices"
+
 	"laydown/gen/quantity"
 	"laydown/gen/shop"
 	"laydown/gen/tables"
@@ -59,8 +61,7 @@ func (b *builder) workings(ink *shop.Ink) workingsPage {
 // lacks leaves a gap.
 func (b *builder) workingFold(c tables.WaitCase) workingFold {
 	f := workingFold{Name: c.Coverage + " coverage, " + lowerFirst(short(b.shop.Storage(c.Storage).Name))}
-	at := map[string]int{}
-	noted := map[string]bool{}
+	lines := newStepLines(b, len(b.shop.Rooms))
 	for i, r := range b.shop.Rooms {
 		c.Room = r.ID
 		v, ok := b.waits.get(c)
@@ -72,27 +73,50 @@ func (b *builder) workingFold(c tables.WaitCase) workingFold {
 			cell.Text = quantity.Metric(v.Wait)
 		}
 		f.Cells = append(f.Cells, cell)
-		for _, s := range v.Working.Steps {
-			key := s.Symbol + "\x00" + s.Text
-			k, ok := at[key]
-			if !ok {
-				k = len(f.Steps)
-				at[key] = k
-				f.Steps = append(f.Steps, workingStep{Symbol: s.Symbol, Text: s.Text, Source: b.source(s.Source), Shown: make([]string, len(b.shop.Rooms))})
-			}
-			f.Steps[k].Shown[i] = s.Shown
-		}
-		for _, n := range v.Working.Notes {
-			if !noted[n] {
-				noted[n] = true
-				f.Notes = append(f.Notes, n)
-			}
-		}
+		lines.add(i, v.Working)
 	}
-	for k := range f.Steps {
-		f.Steps[k].Same = allEqual(f.Steps[k].Shown)
-	}
+	f.Steps, f.Notes = lines.lined()
 	return f
+}
+
+// stepLines line up the steps of several workings beside one another.
+type stepLines struct {
+	b     *builder
+	n     int // how many workings
+	at    map[string]int
+	steps []workingStep
+	notes []string
+}
+
+func newStepLines(b *builder, n int) *stepLines {
+	return &stepLines{b: b, n: n, at: map[string]int{}}
+}
+
+// add takes the i-th working.
+func (l *stepLines) add(i int, w tables.Working) {
+	for _, s := range w.Steps {
+		key := s.Symbol + "\x00" + s.Text
+		k, ok := l.at[key]
+		if !ok {
+			k = len(l.steps)
+			l.at[key] = k
+			l.steps = append(l.steps, workingStep{Symbol: s.Symbol, Text: s.Text, Source: l.b.source(s.Source), Shown: make([]string, l.n)})
+		}
+		l.steps[k].Shown[i] = s.Shown
+	}
+	for _, note := range w.Notes {
+		if !slices.Contains(l.notes, note) {
+			l.notes = append(l.notes, note)
+		}
+	}
+}
+
+// lined are the lines, those marked that say the same for all, and the notes.
+func (l *stepLines) lined() ([]workingStep, []string) {
+	for k := range l.steps {
+		l.steps[k].Same = allEqual(l.steps[k].Shown)
+	}
+	return l.steps, l.notes
 }
 
 func allEqual(list []string) bool {

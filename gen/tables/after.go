@@ -259,7 +259,7 @@ func (t *Tables) UsualAfter(ink *shop.Ink, medium *shop.Medium) AfterCase {
 }
 
 // AfterCurve follows what is left under a film from lamination on until upTo, at
-// times that grow by the same ratio: the first is upTo over a thousand.
+// times that grow by the same ratio: the first is upTo over three hundred.
 func (t *Tables) AfterCurve(c AfterCase, upTo quantity.Time) (Curve, error) {
 	l, err := t.layFilm(c)
 	if err != nil {
@@ -267,9 +267,8 @@ func (t *Tables) AfterCurve(c AfterCase, upTo quantity.Time) (Curve, error) {
 	}
 	curve := Curve{Name: backWords[c.Back]}
 	curve.Limit, curve.Unit = l.law.limit()
-	const decades = 3
 	for i := range curvePoints + 1 {
-		at := float64(upTo) * math.Pow(10, decades*(float64(i)/curvePoints-1))
+		at := float64(upTo) * math.Pow(300, float64(i)/curvePoints-1)
 		curve.Times = append(curve.Times, quantity.Time(at))
 	}
 	cleared, err := l.state.Clears(l.covered, l.law.safe, curve.Times, upTo)

@@ -48,6 +48,9 @@ func (l underFilm) working(v AfterValue) Working {
 		coefficient("k_b", "transfer at the back", l.covered.Back),
 		ratio("Bi", "Biot number at the face", l.covered.BiotFace()),
 		ratio("Bi′", "Biot number at the back", l.covered.BiotBack()))
+	for i, m := range v.Left {
+		w.Steps = append(w.Steps, step("m", "left "+counted(AfterDays[i], "day")+" after lamination", m, "kg/m²", ""))
+	}
 	if !v.Locked() {
 		w.Steps = append(w.Steps, step("t₂", "down to the limit after lamination", v.Clear, "s", ""))
 	}
@@ -55,6 +58,14 @@ func (l underFilm) working(v AfterValue) Working {
 		w.Notes = append(w.Notes, fmt.Sprintf("The data says nothing of the carrier in %s; it is softer than the base and is left out.", adhesive.Name))
 	}
 	return w
+}
+
+// counted writes a number of things: 1 day, 3 days.
+func counted(n float64, thing string) string {
+	if n != 1 {
+		thing += "s"
+	}
+	return fmt.Sprintf("%g %s", n, thing)
 }
 
 // backWords say what lies on a back.
