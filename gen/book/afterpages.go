@@ -314,9 +314,9 @@ func (b *builder) drawBacksOf(ink *shop.Ink) template.HTML {
 		}
 		if films := b.answers.FilmsOn(ink, m, "normal"); len(films) > 0 {
 			c := b.answers.UsualAfter(ink, m)
-			c.Film, c.Spent = films[0].ID, early()[0]
+			c.Spent = early()[0]
 			title := "What the back does: " + lowerFirst(ink.Name) + " on " + lowerFirst(short(m.Name)) + " under " + lowerFirst(films[0].Name) + ", laminated " + spentName(c.Spent)
-			drawing, err := b.drawAfter("drawing-"+ink.ID, title, c, tables.BacksOf(m))
+			drawing, err := b.drawAfter("drawing-"+ink.ID, title, curvesUnder(c, films[:1], tables.BacksOf(m)))
 			if err != nil {
 				b.fault("tables/after.html", err)
 			}
@@ -326,22 +326,46 @@ func (b *builder) drawBacksOf(ink *shop.Ink) template.HTML {
 	return ""
 }
 
+// under is one curve of a drawing: a case and its name.
+type under struct {
+	tables.AfterCase
+	name string
+}
+
+// curvesUnder are the curves of a case under each film, with each back, named for
+// what tells them apart.
+func curvesUnder(c tables.AfterCase, films []*shop.Film, backs []string) []under {
+	var list []under
+	for _, f := range films {
+		for _, back := range backs {
+			c.Film, c.Back = f.ID, back
+			name := lowerFirst(short(f.Name))
+			switch {
+			case len(backs) > 1 && len(films) > 1:
+				name += ", " + backNames[back]
+			case len(backs) > 1:
+				name = backNames[back]
+			}
+			list = append(list, under{c, name})
+		}
+	}
+	return list
+}
+
 // longestDrawn is how far the drawings go.
 const longestDrawn = 30 * quantity.Day
 
-// drawAfter draws what is left under a film against the days since lamination, a
-// curve for each back.
-func (b *builder) drawAfter(id, title string, c tables.AfterCase, backs []string) (template.HTML, error) {
+// drawAfter draws what is left under film against the days since lamination.
+func (b *builder) drawAfter(id, title string, cases []under) (template.HTML, error) {
 	chart := draw.Chart{ID: id, Title: title, X: draw.Axis{Label: "days since lamination", Log: true, To: float64(longestDrawn / quantity.Day)}}
 	top, limit, unit := 0.0, 0.0, ""
 	var ends []string
-	for _, back := range backs {
-		c.Back = back
-		curve, err := b.answers.AfterCurve(c, longestDrawn)
+	for _, c := range cases {
+		curve, err := b.answers.AfterCurve(c.AfterCase, longestDrawn)
 		if err != nil {
 			return "", err
 		}
-		s := draw.Series{Name: backNames[back], Y: curve.Left}
+		s := draw.Series{Name: c.name, Y: curve.Left}
 		for _, t := range curve.Times {
 			s.X = append(s.X, float64(t/quantity.Day))
 		}
@@ -353,8 +377,8 @@ func (b *builder) drawAfter(id, title string, c tables.AfterCase, backs []string
 	chart.Y = draw.Axis{Label: "carrier left, " + unit, Log: true, From: niceBottom(limit / 10), To: niceTop(top)}
 	chart.Level = &draw.Level{Name: "limit " + short3(limit) + " " + unit, At: limit}
 	chart.Desc = strings.Join(ends, " ")
-	room := b.shop.Room(c.Room)
-	caption := title + "; " + lowerFirst(b.shop.Storage(c.Storage).Name) + ", " + climate(room) + ". Both axes go by powers of ten."
+	room := b.shop.Room(cases[0].Room)
+	caption := title + "; " + lowerFirst(b.shop.Storage(cases[0].Storage).Name) + ", " + climate(room) + ". Both axes go by powers of ten."
 	n := numbers{ID: id + "-n", Title: title + ", in numbers", Heads: []string{"days"}}
 	for _, s := range chart.Curves {
 		n.Heads = append(n.Heads, s.Name+", "+unit)
@@ -381,10 +405,10 @@ func afterEnd(s draw.Series, limit float64, unit string) string {
 	return fmt.Sprintf("%s: still %s %s after %s days.", name, short3(s.Y[len(s.Y)-1]), unit, short3(s.X[len(s.X)-1]))
 }
 
-// computedAfter is a drawing of what stays in an early print under a film.
+// computedAfter is a drawing of what stays in an early print under one film or more.
 func (b *builder) computedAfter(a asked) template.HTML {
 	c := b.answers.UsualAfter(a.ink, a.medium)
-	c.Film, c.Spent = a.film.ID, early()[0]
+	c.Spent = early()[0]
 	if text, ok := a.Keys["spent"]; ok {
 		share, err := quantity.Parse[quantity.Fraction](text)
 		if err != nil {
@@ -394,6 +418,9 @@ func (b *builder) computedAfter(a asked) template.HTML {
 		c.Spent = share
 	}
 	backs := tables.BacksOf(a.medium)
+	if len(a.films) > 1 {
+		backs = backs[:1]
+	}
 	if text, ok := a.Keys["back"]; ok {
 		backs = words(text)
 	}
@@ -403,8 +430,11 @@ func (b *builder) computedAfter(a asked) template.HTML {
 			return ""
 		}
 	}
-	title := a.title("What stays in " + a.print() + " under " + lowerFirst(a.film.Name) + ", laminated " + spentName(c.Spent))
-	drawing, err := b.drawAfter(a.ID, title, c, backs)
+	title := "What stays in " + a.print()
+	if len(a.films) == 1 {
+		title += " under " + lowerFirst(a.films[0].Name)
+	}
+	drawing, err := b.drawAfter(a.ID, a.title(title+", laminated "+spentName(c.Spent)), curvesUnder(c, a.films, backs))
 	if err != nil {
 		b.problems.add(a.where("film"), err.Error())
 	}

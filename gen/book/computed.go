@@ -30,7 +30,7 @@ type asked struct {
 	computedBlock
 	ink       *shop.Ink
 	medium    *shop.Medium
-	film      *shop.Film
+	films     []*shop.Film
 	storages  []string
 	coverages []string
 	room      *shop.Room
@@ -109,9 +109,13 @@ func (b *builder) read(block computedBlock, takes []string) asked {
 	if a.ink != nil && a.medium != nil && !b.shop.PrintsOn(a.ink, a.medium) {
 		b.problems.add(block.where("medium"), fmt.Sprintf("%s is not printed with %s", a.medium.ID, a.ink.ID))
 	}
-	if id, ok := block.Keys["film"]; ok {
-		if a.film = b.shop.Film(id); a.film == nil {
-			b.unknown(block.where("film"), "films", "film", id)
+	if text, ok := block.Keys["film"]; ok {
+		for _, id := range words(text) {
+			f := b.shop.Film(id)
+			if f == nil {
+				b.unknown(block.where("film"), "films", "film", id)
+			}
+			a.films = append(a.films, f)
 		}
 	}
 	a.room = b.shop.Room(b.shop.Front.Room.ID)
