@@ -38,6 +38,11 @@ type answers interface {
 	Bonds() ([]tables.BondValue, error)
 	BondWorking(tables.BondValue) (tables.Working, error)
 	Start(film, laminator string) (tables.StartSettings, bool)
+	Afters() ([]tables.AfterValue, error)
+	After(tables.AfterCase) (tables.AfterValue, error)
+	AfterCurve(tables.AfterCase, quantity.Time) (tables.Curve, error)
+	UsualAfter(*shop.Ink, *shop.Medium) tables.AfterCase
+	FilmsOn(ink *shop.Ink, medium *shop.Medium, coverage string) []*shop.Film
 }
 
 // waits is the whole table of waits with a way to find one.
