@@ -119,7 +119,9 @@ type FaultCheck struct {
 	Pos    Pos
 }
 
-// Remedy is something that can be done about a fault.
+// Remedy is something that can be done about a fault. Its time, like a check's,
+// is that of hands and machine; a wait during which other work goes on is not
+// in it.
 type Remedy struct {
 	ID    string               `yaml:"id,required,id"`
 	Name  string               `yaml:"name,required"`
