@@ -50,6 +50,69 @@ func TestDemoFamilies(t *testing.T) {
 	}
 }
 
+// TestDemoCatalogue: each fault that the trade has a name for stands in a
+// family, and each of its general checks is used by one. The list is common
+// practice, no source.
+func TestDemoCatalogue(t *testing.T) {
+	s := demoFaults(t)
+	catalogue := map[string]string{
+		"bubbles":    "steam outgassing air tent",
+		"silvering":  "silver haze powder orange-peel mottle",
+		"lines":      "lane grain stop repeat ghost",
+		"curl":       "tension damp dry decurl two-films board",
+		"lifting":    "clean ink crease edge border block",
+		"wrinkles":   "heat-wave straight slant chevron fold print-crease wavy-edge skew",
+		"tunnelling": "tunnel stretch",
+		"dirt":       "tent static",
+		"damage":     "yellow colour melted scratch ooze wrap crack",
+	}
+	for id, signs := range catalogue {
+		f := s.Fault(id)
+		if f == nil {
+			t.Errorf("there is no family %s", id)
+			continue
+		}
+		for _, sign := range strings.Fields(signs) {
+			if f.Sign(sign) == nil {
+				t.Errorf("family %s has no sign %s", id, sign)
+			}
+		}
+	}
+	for _, id := range strings.Fields("clock loupe map burnish turn-round blank other-film repeat-distance x-cut roller-temperature nip-check stack-humidity tape slow-down speed-up") {
+		if s.Check(id) == nil || !slices.ContainsFunc(s.Faults, func(f *FaultFamily) bool { return f.Check(id) != nil }) {
+			t.Errorf("no family uses the general check %s", id)
+		}
+	}
+	hard := 0
+	for _, f := range s.Faults {
+		// A check is noisy when no outcome of it is certain proof of one cause.
+		noisy := 0
+		for i := range f.Checks {
+			c := &f.Checks[i]
+			if !slices.ContainsFunc(c.Outcomes, func(o Outcome) bool { return c.proves(o.ID, f.causeIDs()) }) {
+				noisy++
+			}
+		}
+		if len(f.Causes) >= 8 && noisy >= 6 {
+			hard++
+		}
+	}
+	if hard < 3 {
+		t.Errorf("%d families have eight causes and six noisy checks: at least three should", hard)
+	}
+}
+
+// proves says whether an outcome is seen with one cause and with no other.
+func (c *FaultCheck) proves(outcome string, causes []string) bool {
+	with := 0
+	for _, cause := range causes {
+		if c.Chance(outcome, cause) > 0 {
+			with++
+		}
+	}
+	return with == 1
+}
+
 // hazards are words that call for a caution.
 var hazards = []struct {
 	words    *regexp.Regexp
