@@ -102,6 +102,27 @@ func TestDemoCatalogue(t *testing.T) {
 	}
 }
 
+// TestDemoLog: the invented cases are there for some families, say that they
+// are invented, and lie before the day on the pages.
+func TestDemoLog(t *testing.T) {
+	s := demoFaults(t)
+	counted := 0
+	for _, f := range s.Faults {
+		cases := s.LoggedFaults(f.ID)
+		if len(cases) >= 10 {
+			counted++
+		}
+		for _, c := range cases {
+			if s.Source(c.Source.ID).Kind != "invented" || c.Date > s.Front.Revised {
+				t.Errorf("%v: from %q, on %s", c.Pos, c.Source.ID, c.Date)
+			}
+		}
+	}
+	if counted < 2 || len(s.FaultsLog) < 24 {
+		t.Errorf("%d families have ten cases, of %d in all", counted, len(s.FaultsLog))
+	}
+}
+
 // proves says whether an outcome is seen with one cause and with no other.
 func (c *FaultCheck) proves(outcome string, causes []string) bool {
 	with := 0
