@@ -17,7 +17,7 @@ var update = flag.Bool("update", false, "write the golden pages anew")
 
 // kinds is one page of each kind of the small handbook.
 var kinds = []string{
-	"index.html", "plan.html", "search.html", "glossary.html", "sources.html",
+	"index.html", "plan.html", "search.html", "glossary.html", "index-az.html", "sources.html",
 	"tables/index.html", "tables/waits.html", "tables/waits-test-solvent.html",
 	"materials/index.html", "materials/inks/test-solvent.html", "materials/media/test-vinyl.html",
 	"materials/films/test-cold.html", "materials/laminators/small-wide.html", "materials/rooms/back-room.html",
@@ -149,16 +149,16 @@ func TestEveryPage(t *testing.T) {
 	}
 }
 
-// TestDemoBookHasNoProblems builds the chapters that come with the program on
-// a shop that lacks their materials: only computed blocks may complain, and
-// they must.
+// TestChaptersOfTheProgramOnAnotherShop builds the chapters that come with the
+// program on a shop that lacks their materials: only computed blocks may
+// complain, and they must. The words of the program lead somewhere in any shop.
 func TestChaptersOfTheProgramOnAnotherShop(t *testing.T) {
 	_, problems := Build(smallTables(t), content.Files, templates.Files)
 	if len(problems) == 0 {
 		t.Fatal("the small shop has no eco-solvent ink, yet nothing complains")
 	}
 	for _, p := range problems {
-		if !strings.HasPrefix(p.File, "content/") || !strings.HasPrefix(p.Message, "no ") {
+		if !strings.HasPrefix(p.File, "content/") || p.File == "content/words.yaml" || !strings.HasPrefix(p.Message, "no ") {
 			t.Errorf("an unexpected problem: %s", p)
 		}
 	}
