@@ -51,12 +51,15 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 		return nil, b.problems.sorted()
 	}
 	words := b.words()
-	b.chapters = readChapters(content, b.compute, b.problems)
+	b.chapters = readChapters(content, b, b.problems)
 
 	b.frontPages()
 	b.materialPages()
 	b.tablePages()
 	b.heatPages()
+	b.coolingPages()
+	b.curlPages()
+	b.bondPages()
 	b.chapterPages()
 	b.chartPages()
 	b.verificationPage()

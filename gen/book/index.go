@@ -41,7 +41,7 @@ type section struct{ ID, Title, Text string }
 
 // sections parts a page's text at its headings of the second and third level.
 // Numbers of computed tables and of workings are left out: they are looked up
-// in their tables.
+// in their tables. So are marks of sources.
 func sections(page string) []section {
 	parts := []section{{}}
 	var text strings.Builder
@@ -60,9 +60,9 @@ func sections(page string) []section {
 		take(t.At)
 		last = t.End
 		switch {
-		case t.Close && (t.Name == "td" || t.Name == "svg") && skip > 0:
+		case t.Close && (t.Name == "td" || t.Name == "svg" || t.Name == "cite") && skip > 0:
 			skip--
-		case !t.Close && (t.Name == "svg" || t.Name == "td" && strings.Contains(t.get("class"), "num")):
+		case !t.Close && (t.Name == "svg" || t.Name == "cite" || t.Name == "td" && strings.Contains(t.get("class"), "num")):
 			skip++
 		case (t.Name == "h2" || t.Name == "h3") && !t.Close && t.get("id") != "":
 			flush()

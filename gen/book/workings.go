@@ -1,6 +1,8 @@
 package book
 
 import (
+	"strings"
+
 	"laydown/gen/quantity"
 	"laydown/gen/shop"
 	"laydown/gen/tables"
@@ -55,34 +57,51 @@ func (b *builder) workings(ink *shop.Ink) workingsPage {
 	return p
 }
 
-// workingFold lines up the steps of a case in every room. A step that a room
-// lacks leaves a gap.
+// workingFold lines up the steps of a case in every room.
 func (b *builder) workingFold(c tables.WaitCase) workingFold {
-	f := workingFold{Name: c.Coverage + " coverage, " + lowerFirst(short(b.shop.Storage(c.Storage).Name))}
-	at := map[string]int{}
-	noted := map[string]bool{}
-	for i, r := range b.shop.Rooms {
+	var columns []foldColumn
+	for _, r := range b.shop.Rooms {
 		c.Room = r.ID
 		v, ok := b.waits.get(c)
 		if !ok {
 			continue
 		}
-		cell := workingCell{ID: workingID(c), Text: "hardly dries", Room: r.Name}
+		column := foldColumn{workingCell{ID: workingID(c), Text: "hardly dries", Room: r.Name}, v.Working}
 		if v.Dries {
-			cell.Text = quantity.Metric(v.Wait)
+			column.Text = quantity.Metric(v.Wait)
 		}
-		f.Cells = append(f.Cells, cell)
-		for _, s := range v.Working.Steps {
+		columns = append(columns, column)
+	}
+	return b.fold(c.Coverage+" coverage, "+lowerFirst(short(b.shop.Storage(c.Storage).Name)), columns)
+}
+
+// foldColumn is one value with its working.
+type foldColumn struct {
+	workingCell
+	working tables.Working
+}
+
+// fold lines up the steps of several values. A step that one lacks leaves a gap.
+func (b *builder) fold(name string, columns []foldColumn) workingFold {
+	f := workingFold{Name: name}
+	at := map[string]int{}
+	noted := map[string]bool{}
+	for i, c := range columns {
+		f.Cells = append(f.Cells, c.workingCell)
+		seen := map[string]int{}
+		for _, s := range c.working.Steps {
 			key := s.Symbol + "\x00" + s.Text
+			seen[key]++
+			key += strings.Repeat("'", seen[key])
 			k, ok := at[key]
 			if !ok {
 				k = len(f.Steps)
 				at[key] = k
-				f.Steps = append(f.Steps, workingStep{Symbol: s.Symbol, Text: s.Text, Source: b.source(s.Source), Shown: make([]string, len(b.shop.Rooms))})
+				f.Steps = append(f.Steps, workingStep{Symbol: s.Symbol, Text: s.Text, Source: b.source(s.Source), Shown: make([]string, len(columns))})
 			}
 			f.Steps[k].Shown[i] = s.Shown
 		}
-		for _, n := range v.Working.Notes {
+		for _, n := range c.working.Notes {
 			if !noted[n] {
 				noted[n] = true
 				f.Notes = append(f.Notes, n)

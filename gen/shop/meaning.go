@@ -35,6 +35,9 @@ func (l *loader) checkMeaning(s *Shop) {
 		c.vapourGivenOnce(carrier)
 		c.antoineOrder(carrier)
 	}
+	for _, r := range s.Rooms {
+		c.mixingWithinSense(r)
+	}
 	for _, ink := range s.Inks {
 		c.driesAsItSays(ink)
 		c.coverageOrder(ink)
