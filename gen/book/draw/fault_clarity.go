@@ -42,9 +42,9 @@ var clarityFaults = []fault{
 			v.rect("solid", dark.x, dark.y, dark.w, dark.h)
 			in := dark.inset(2)
 			var points []point
-			for row := range 19 {
-				for col := range 51 {
-					points = append(points, in.at((float64(col)+0.5+0.25*float64(row%2))/51.5, (float64(row)+0.5)/19))
+			for row := range 17 {
+				for col := range 46 {
+					points = append(points, in.at((float64(col)+0.5+0.25*float64(row%2))/46.5, (float64(row)+0.5)/17))
 				}
 			}
 			specks(v, "grain", points)
@@ -67,6 +67,7 @@ var clarityFaults = []fault{
 		func(v *canvas) {
 			piece(v, above)
 			in := above.inset(5)
+			var pebbles [][]point
 			for row := range 8 {
 				for col := range 20 {
 					at := in.at((float64(col)+0.5+0.5*float64(row%2))/20.5, (float64(row)+0.5)/8)
@@ -76,9 +77,10 @@ var clarityFaults = []fault{
 						a := (150 + float64(step)*26) * math.Pi / 180
 						arc = append(arc, point{at.x + r*math.Cos(a), at.y + r*math.Sin(a)})
 					}
-					v.path("thin", arc)
+					pebbles = append(pebbles, arc)
 				}
 			}
+			strokes(v, "thin", pebbles)
 			base := below.y + 26
 			sheetCut(v, box{below.x, base + 3, below.w, 13}, true)
 			filmCut(v, curve(below.x, below.x+below.w, 240, func(x float64) float64 { return base - 2.4 + 2.2*math.Sin(x/3.4) }))
@@ -125,10 +127,10 @@ func dull(v *canvas, at point, r, turn float64) {
 		t := (y - at.y) / r
 		return r * math.Sqrt(math.Max(0, 1-t*t)) * (1.25 + 0.2*math.Sin(4*t+turn))
 	}
-	var lines [][2]point
+	var lines [][]point
 	for y := at.y - r + 1.5; y < at.y+r; y += 3 {
 		x := at.x + 3*math.Sin(2*(y-at.y)/r+turn)
-		lines = append(lines, [2]point{
+		lines = append(lines, []point{
 			{math.Max(whole.x+2, x-half(y)), y}, {math.Min(whole.x+whole.w-2, x+half(y)), y},
 		})
 	}

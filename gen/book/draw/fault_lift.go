@@ -21,9 +21,9 @@ var liftFaults = []fault{
 			piece(v, above)
 			x := above.x + above.w - 20
 			v.path("ridge", upright(x, above.y, above.y+above.h, 2.2, 1))
-			var lines [][2]point
+			var lines [][]point
 			for y := above.y + 4; y < above.y+above.h; y += 6 {
-				lines = append(lines, [2]point{{x + 6, y}, {above.x + above.w - 2, y}})
+				lines = append(lines, []point{{x + 6, y}, {above.x + above.w - 2, y}})
 			}
 			strokes(v, "thin", lines)
 			base := below.y + 30
@@ -116,7 +116,7 @@ func peeled(v *canvas, inkComes bool) {
 	// The two cuts, and the triangle between their right ends.
 	const arm = 34.0
 	a, b := point{mid.x + arm, mid.y - arm}, point{mid.x + arm, mid.y + arm}
-	strokes(v, "pale", [][2]point{{{mid.x - arm, mid.y - arm}, b}, {{mid.x - arm, mid.y + arm}, a}})
+	strokes(v, "pale", [][]point{{{mid.x - arm, mid.y - arm}, b}, {{mid.x - arm, mid.y + arm}, a}})
 	bare, flap := "solid", "hollow"
 	if inkComes {
 		bare, flap = "hollow", "flap"

@@ -170,22 +170,24 @@ func filmCut(v *canvas, face []point) {
 	area(v, "film", append(append([]point(nil), face...), over...))
 }
 
-// strokes draws many short lines as one path.
-func strokes(v *canvas, class string, lines [][2]point) {
-	var d strings.Builder
-	for _, l := range lines {
-		d.WriteString("M" + number(l[0].x) + " " + number(l[0].y) + "L" + number(l[1].x) + " " + number(l[1].y))
-	}
-	if d.Len() > 0 {
-		v.raw(`<path class="` + class + `" d="` + d.String() + `"/>`)
-	}
-}
-
 // specks draws dots as short strokes with round ends, as one path.
 func specks(v *canvas, class string, places []point) {
-	lines := make([][2]point, len(places))
-	for i, p := range places {
-		lines[i] = [2]point{p, {p.x + 0.1, p.y}}
+	var d strings.Builder
+	for _, p := range places {
+		d.WriteString("M" + number(p.x) + " " + number(p.y) + "h0.1")
 	}
-	strokes(v, class, lines)
+	v.raw(`<path class="` + class + `" d="` + d.String() + `"/>`)
+}
+
+// strokes draws many lines as one path.
+func strokes(v *canvas, class string, lines [][]point) {
+	var d strings.Builder
+	for _, line := range lines {
+		step := "M"
+		for _, p := range line {
+			d.WriteString(step + number(p.x) + " " + number(p.y))
+			step = "L"
+		}
+	}
+	v.raw(`<path class="` + class + `" d="` + d.String() + `"/>`)
 }

@@ -49,7 +49,7 @@ func TestFaults(t *testing.T) {
 			if attr(root, "role") != "img" || attr(root, "aria-labelledby") != "f-t f-d" || attr(root, "class") != "fault" || attr(root, "viewBox") != "0 0 240 180" {
 				t.Errorf("the drawing's own attributes: %v", root.Attr)
 			}
-			if len(svg) > 24_000 {
+			if len(svg) > 16_000 {
 				t.Errorf("%d bytes: too much for a page with a dozen of them", len(svg))
 			}
 			marks := 0
