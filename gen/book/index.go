@@ -23,9 +23,17 @@ func (b *builder) index(views []view, words search.Words) {
 		}
 	}
 	for _, t := range words.Terms {
-		entries = append(entries, search.Entry{URL: "glossary.html#" + slug(t.Term), Title: t.Term, Section: "A–Z", Kind: "word", Text: t.Meaning, Also: t.Also})
+		entries = append(entries, search.Entry{URL: "glossary.html#" + slug(t.Term), Title: t.Term, Section: "A–Z", Kind: "word", Text: wordText(t), Also: t.Also})
 	}
 	b.file("script/search-index.js", search.Build(entries, words).Script())
+}
+
+// wordText is what a term's entry shows: its meaning and its other names.
+func wordText(t search.Term) string {
+	if len(t.Also) == 0 {
+		return t.Meaning
+	}
+	return t.Meaning + " Also " + strings.Join(t.Also, ", ") + "."
 }
 
 // section is a stretch of a page under a heading with an id.
