@@ -28,6 +28,11 @@ var printable = map[string]writers{
 		"csv":  table((*tables.Tables).Windows, tables.WriteWindowsCSV),
 		"json": table((*tables.Tables).Windows, tables.WriteWindowsJSON),
 	},
+	"bond": {
+		"text": table((*tables.Tables).Bonds, writeBonds),
+		"csv":  table((*tables.Tables).Bonds, tables.WriteBondsCSV),
+		"json": table((*tables.Tables).Bonds, tables.WriteBondsJSON),
+	},
 	"cooling": {
 		"text": table((*tables.Tables).Coolings, writeCoolings),
 		"csv":  table((*tables.Tables).Coolings, tables.WriteCoolingsCSV),
@@ -241,6 +246,18 @@ func writeGrains(w io.Writer, list []tables.GrainValue) error {
 	fmt.Fprint(out, "greatest risk of ridges (at 1 a flat sheet ridges), by the grain's direction\n\nfilm\tmedium\tlaminator\tacross the feed\talong the feed\tadvice")
 	for _, v := range list {
 		fmt.Fprintf(out, "\n%s\t%s\t%s\t%.3f\t%.3f\t%s", v.Film, v.Medium, v.Laminator, v.Across.Risk, v.Along.Risk, v.Advice)
+	}
+	fmt.Fprintln(out)
+	return out.Flush()
+}
+
+// writeBonds writes the table of bonds for a terminal.
+func writeBonds(w io.Writer, list []tables.BondValue) error {
+	out := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
+	fmt.Fprint(out, "what becomes of silvering, and the share of the relief filled after nip / hour / day\n\nink\tmedium\tfilm\tlaminator\tfilled %\tbest\teasy\thard")
+	for _, v := range list {
+		fmt.Fprintf(out, "\n%s\t%s\t%s\t%s\t%.0f / %.0f / %.0f\t%s\t%s\t%s", v.Ink, v.Medium, v.Film, v.Laminator,
+			v.AfterNip.Percent(), v.AfterHour.Percent(), v.AfterDay.Percent(), v.Class, v.Easy, v.Hard)
 	}
 	fmt.Fprintln(out)
 	return out.Flush()

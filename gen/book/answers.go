@@ -33,6 +33,16 @@ type answers interface {
 	AfterCurve(tables.AfterCase, quantity.Time) (tables.Curve, error)
 	UsualAfter(*shop.Ink, *shop.Medium) tables.AfterCase
 	FilmsOn(ink *shop.Ink, medium *shop.Medium, coverage string) []*shop.Film
+	ClaimPrints() ([]tables.ClaimPrint, error)
+	Coolings() ([]tables.CoolingValue, error)
+	CoolingWorking(tables.CoolingValue) (tables.Working, error)
+	CoolingCurve(c tables.LaminateCase, way string) (tables.CoolingCurve, error)
+	Curls() ([]tables.CurlValue, error)
+	CurlWorking(tables.CurlValue) (tables.Working, error)
+	Grains() ([]tables.GrainValue, error)
+	Bonds() ([]tables.BondValue, error)
+	BondWorking(tables.BondValue) (tables.Working, error)
+	Start(film, laminator string) (tables.StartSettings, bool)
 }
 
 // waits is the whole table of waits with a way to find one.

@@ -23,6 +23,7 @@ var computedKinds = map[string][]string{
 	"warnings":    {},
 
 	"window-predictions": {},
+	"claims":             {},
 }
 
 // asked is a computed block with its records found.
@@ -41,7 +42,7 @@ func (b *builder) compute(block computedBlock) template.HTML {
 	show := block.Keys["show"]
 	takes, ok := computedKinds[show]
 	if !ok {
-		b.problems.add(block.where("show"), fmt.Sprintf("show: %q is none of after, coverages, demo-prints, history, residue, storages, waits, warnings, window-predictions", show))
+		b.problems.add(block.where("show"), fmt.Sprintf("show: %q is none of after, claims, coverages, demo-prints, history, residue, storages, waits, warnings, window-predictions", show))
 		return ""
 	}
 	before := len(b.problems.list)
@@ -66,6 +67,8 @@ func (b *builder) compute(block computedBlock) template.HTML {
 		return b.computedDemoPrints(a)
 	case "window-predictions":
 		return b.computedWindowPrints(a)
+	case "claims":
+		return b.computedClaims(a)
 	}
 	return b.computedWarnings()
 }

@@ -51,11 +51,14 @@ func (b Bend) Words() string {
 	if b.Curvature < 0 {
 		side = "to the print"
 	}
-	if math.Abs(b.Curvature)*float64(BendLength) > math.Pi {
+	if b.Rolls() {
 		return "rolls up " + side
 	}
 	return b.Edges() + " lift " + side
 }
+
+// Rolls says that its edges meet over it.
+func (b Bend) Rolls() bool { return math.Abs(b.Curvature)*float64(BendLength) > math.Pi }
 
 // Edges names the edges that lift.
 func (b Bend) Edges() string {
@@ -130,7 +133,7 @@ func (t *Tables) laminates() []pairing {
 	var list []pairing
 	for _, film := range t.shop.Films {
 		for _, medium := range t.shop.Media {
-			if !knowsCurl(medium) || film.Class != "cold" && !knowsHeat(medium) {
+			if !knowsCurl(medium) || film.Class != "cold" && !(knowsHeat(medium) && t.knowsSetting(film)) {
 				continue
 			}
 			for _, machine := range t.shop.Laminators {
