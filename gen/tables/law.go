@@ -69,7 +69,7 @@ func (t *Tables) law(ink *shop.Ink, medium *shop.Medium, safe shop.Value[quantit
 	case "oxidation", "radiation":
 		return reacting{ink, a.rate}, nil
 	}
-	return toner{ink, medium}, nil
+	return toner{t, ink, medium}, nil
 }
 
 // evaporating is the law of an ink whose carrier leaves by evaporation.

@@ -23,6 +23,8 @@ var phrases = map[string]string{
 	"hardly-hung":    "Bring it into the air: {storage}, it needs {wait} more.",
 	"never":          "It would not dry in this room however it is kept.",
 	"maker":          "The maker asks for {maker}; this record allows no less than {least}.",
+	"regain-late":    "Kept like this ({storage}) the sheet takes longer than the rule to have its water back: {back}.",
+	"regain-never":   "Kept like this ({storage}) the middle of the sheet does not get its water back in fourteen days: lay the sheets out singly before you film them hot.",
 	"test-first":     "Laminate a test piece first.",
 	"cold":           "A pressure-sensitive film is laid without heat: it has no temperature window.",
 	"no-window":      "No set temperature will do: {why-low} needs {low} at least, and {why-high} allows {high} at most. They miss each other by {gap}.",
