@@ -28,6 +28,7 @@ type answers interface {
 	WindowSpread(tables.WindowCase) ([]tables.Move, error)
 	Humidities() ([]tables.HumidityValue, error)
 	WindowPrints() ([]tables.WindowPrint, error)
+	WaitSpread(tables.WaitCase) ([]tables.WaitMove, error)
 	Afters() ([]tables.AfterValue, error)
 	After(tables.AfterCase) (tables.AfterValue, error)
 	AfterCurve(tables.AfterCase, quantity.Time) (tables.Curve, error)
