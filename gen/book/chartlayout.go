@@ -30,7 +30,7 @@ const (
 	whereEm    = 0.62
 	smallEm    = 0.5  // labels over heads, advice
 	lineEm     = 0.4  // the line with the stamp
-	underEm    = 0.6  // the second unit in a cell
+	underEm    = 0.7  // the second unit in a cell: as small as the media's names
 	numberEm   = 1.08 // numbers in cells
 	leading    = 1.12 // of text in several lines
 	groupPad   = 0.18 // over the labels of the heads
