@@ -28,6 +28,9 @@ type answers interface {
 	WindowSpread(tables.WindowCase) ([]tables.Move, error)
 	Humidities() ([]tables.HumidityValue, error)
 	WindowPrints() ([]tables.WindowPrint, error)
+	Vapours() ([]tables.VapourValue, error)
+	Rolls() (tables.RollTable, error)
+	Cuts() ([]tables.CutValue, error)
 }
 
 // waits is the whole table of waits with a way to find one.

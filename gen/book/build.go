@@ -25,6 +25,8 @@ type builder struct {
 	shop     *shop.Shop
 	waits    *waits
 	windows  *windows
+	vapours  []tables.VapourValue
+	rolls    tables.RollTable
 	content  fs.FS
 	chapters []*chapter
 	problems *problems
@@ -46,6 +48,14 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 		return nil, b.problems.sorted()
 	}
 	b.windows = newWindows(heat, b.shop)
+	if b.vapours, err = a.Vapours(); err != nil {
+		b.fault("tables/vapour.html", err)
+		return nil, b.problems.sorted()
+	}
+	if b.rolls, err = a.Rolls(); err != nil {
+		b.fault("tables/rolls.html", err)
+		return nil, b.problems.sorted()
+	}
 	if b.press, err = newPressRoom(templates); err != nil {
 		b.fault("templates", err)
 		return nil, b.problems.sorted()
@@ -57,6 +67,9 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.materialPages()
 	b.tablePages()
 	b.heatPages()
+	b.vapourPage()
+	b.rollPages()
+	b.cutPage()
 	b.chapterPages()
 	b.chartPages()
 	b.verificationPage()

@@ -28,6 +28,7 @@ func (b *builder) inkPage(ink *shop.Ink) materialPage {
 	}
 	p.Words = append(p.Words, "How it gets ready: "+driesBy[ink.Dries]+".")
 	p.Lists = append(p.Lists, b.inkLists(ink)...)
+	p.Lists = append(p.Lists, b.vapourList(ink)...)
 	p.Sheets = b.inkSheets(ink)
 	return p
 }

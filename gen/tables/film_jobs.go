@@ -74,17 +74,17 @@ func (t *Tables) FilmJob(film, laminator string, piece roll.Piece, pieces int) (
 	j := FilmJob{Film: f.ID, Laminator: m.ID, Pieces: pieces, Piece: piece}
 	w := t.shop.Front.Work
 	if w == nil {
-		j.refuse("the shop's record says nothing of its work")
+		j.refuse("The shop's record says nothing of its work.")
 		return j, nil
 	}
 	job := jobOf(f, m, w, piece, pieces)
 	j.Abreast = job.Abreast
 	switch {
 	case job.Abreast == 0:
-		j.refuse(fmt.Sprintf("with its borders the piece is wider than the film, %s", quantity.Both(f.Width.Best)))
+		j.refuse(fmt.Sprintf("With its borders the piece is wider than the film, %s.", quantity.Both(f.Width.Best)))
 		return j, nil
 	case piece.Across > m.Width.Best:
-		j.refuse(fmt.Sprintf("the piece is wider than %s takes, %s", m.Name, quantity.Both(m.Width.Best)))
+		j.refuse(fmt.Sprintf("The piece is wider than %s takes, %s.", m.Name, quantity.Both(m.Width.Best)))
 		return j, nil
 	}
 	var err error
