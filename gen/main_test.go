@@ -146,6 +146,15 @@ func TestTableFormats(t *testing.T) {
 		{"windows", "text", "set temperature in °C", "thermal-pet-gloss-75"},
 		{"windows", "csv", "film,medium,laminator,speed_m_min,room", "thermal-pet-gloss-75"},
 		{"windows", "json", `{"table":"windows"`, "thermal-pet-gloss-75"},
+		{"stacks", "text", "depth in mm", "coated-silk-250"},
+		{"stacks", "csv", "medium,from,to,border", "coated-silk-250"},
+		{"stacks", "json", `{"table":"stacks"`, "coated-silk-250"},
+		{"acclimatise", "text", "hours to stay wrapped", " ("},
+		{"acclimatise", "csv", "medium,parcel,room", "pallet"},
+		{"acclimatise", "json", `{"table":"acclimatise"`, "pallet"},
+		{"driven-ahead", "text", "first blister in mm", "encapsulator"},
+		{"driven-ahead", "csv", "medium,film,laminator,from,to", "encapsulator"},
+		{"driven-ahead", "json", `{"table":"driven-ahead"`, "encapsulator"},
 		{"humidity", "text", "highest relative humidity", "thermal-pet-gloss-75"},
 		{"humidity", "csv", "film,medium,laminator,speed_m_min,set_c", "thermal-pet-gloss-75"},
 		{"humidity", "json", `{"table":"humidity"`, "thermal-pet-gloss-75"},
@@ -158,6 +167,9 @@ func TestTableFormats(t *testing.T) {
 		{"cuts", "text", "cutting so that the grain", "SRA3"},
 		{"cuts", "csv", "parent,grain,piece,lead", "SRA3"},
 		{"cuts", "json", `{"table":"cuts"`, "SRA3"},
+		{"after", "text", "carrier left under film", "cold-pp-matt"},
+		{"after", "csv", "ink,medium,film,back,coverage,storage,room,spent_percent", "cold-pp-matt"},
+		{"after", "json", `{"table":"after"`, "cold-pp-matt"},
 	}
 	for _, tt := range tests {
 		status, out, errs := laydown("table", tt.table, "-format", tt.format)

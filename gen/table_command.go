@@ -63,10 +63,30 @@ var printable = map[string]writers{
 		"csv":  table((*tables.Tables).Cuts, tables.WriteCutsCSV),
 		"json": table((*tables.Tables).Cuts, tables.WriteCutsJSON),
 	},
+	"stacks": {
+		"text": table((*tables.Tables).StackValues, writeStacks),
+		"csv":  table((*tables.Tables).StackValues, tables.WriteStacksCSV),
+		"json": table((*tables.Tables).StackValues, tables.WriteStacksJSON),
+	},
+	"acclimatise": {
+		"text": table((*tables.Tables).AcclimatiseValues, writeAcclimatise),
+		"csv":  table((*tables.Tables).AcclimatiseValues, tables.WriteAcclimatiseCSV),
+		"json": table((*tables.Tables).AcclimatiseValues, tables.WriteAcclimatiseJSON),
+	},
+	"driven-ahead": {
+		"text": table((*tables.Tables).DrivenValues, writeDriven),
+		"csv":  table((*tables.Tables).DrivenValues, tables.WriteDrivenCSV),
+		"json": table((*tables.Tables).DrivenValues, tables.WriteDrivenJSON),
+	},
 	"humidity": {
 		"text": table((*tables.Tables).Humidities, writeHumidities),
 		"csv":  table((*tables.Tables).Humidities, tables.WriteHumiditiesCSV),
 		"json": table((*tables.Tables).Humidities, tables.WriteHumiditiesJSON),
+	},
+	"after": {
+		"text": table((*tables.Tables).Afters, writeAfters),
+		"csv":  table((*tables.Tables).Afters, tables.WriteAftersCSV),
+		"json": table((*tables.Tables).Afters, tables.WriteAftersJSON),
 	},
 }
 

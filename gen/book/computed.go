@@ -18,10 +18,12 @@ var computedKinds = map[string][]string{
 	"storages":    {"!ink", "!medium", "coverage", "room", "title"},
 	"coverages":   {"!ink", "!medium", "storage", "title"},
 	"history":     {"!ink", "!medium", "coverage", "storage", "room", "!history", "title"},
+	"after":       {"!ink", "!medium", "!film", "back", "spent", "title"},
 	"demo-prints": {},
 	"warnings":    {},
 
 	"window-predictions": {},
+	"claims":             {},
 }
 
 // asked is a computed block with its records found.
@@ -29,6 +31,7 @@ type asked struct {
 	computedBlock
 	ink       *shop.Ink
 	medium    *shop.Medium
+	films     []*shop.Film
 	storages  []string
 	coverages []string
 	room      *shop.Room
@@ -39,7 +42,7 @@ func (b *builder) compute(block computedBlock) template.HTML {
 	show := block.Keys["show"]
 	takes, ok := computedKinds[show]
 	if !ok {
-		b.problems.add(block.where("show"), fmt.Sprintf("show: %q is none of coverages, demo-prints, history, residue, storages, waits, warnings, window-predictions", show))
+		b.problems.add(block.where("show"), fmt.Sprintf("show: %q is none of after, claims, coverages, demo-prints, history, residue, storages, waits, warnings, window-predictions", show))
 		return ""
 	}
 	before := len(b.problems.list)
@@ -58,10 +61,14 @@ func (b *builder) compute(block computedBlock) template.HTML {
 		return b.computedResidue(a)
 	case "history":
 		return b.computedHistory(a)
+	case "after":
+		return b.computedAfter(a)
 	case "demo-prints":
 		return b.computedDemoPrints(a)
 	case "window-predictions":
 		return b.computedWindowPrints(a)
+	case "claims":
+		return b.computedClaims(a)
 	}
 	return b.computedWarnings()
 }
@@ -104,6 +111,15 @@ func (b *builder) read(block computedBlock, takes []string) asked {
 	}
 	if a.ink != nil && a.medium != nil && !b.shop.PrintsOn(a.ink, a.medium) {
 		b.problems.add(block.where("medium"), fmt.Sprintf("%s is not printed with %s", a.medium.ID, a.ink.ID))
+	}
+	if text, ok := block.Keys["film"]; ok {
+		for _, id := range words(text) {
+			f := b.shop.Film(id)
+			if f == nil {
+				b.unknown(block.where("film"), "films", "film", id)
+			}
+			a.films = append(a.films, f)
+		}
 	}
 	a.room = b.shop.Room(b.shop.Front.Room.ID)
 	if id, ok := block.Keys["room"]; ok {

@@ -2,7 +2,6 @@ package book
 
 import (
 	"fmt"
-	"html/template"
 	"io"
 
 	"laydown/gen/tables"
@@ -16,7 +15,7 @@ func (b *builder) cutPage() {
 		return
 	}
 	p := reckonedPage{
-		Caution: cautionBox("Knife", template.HTML("<p>A guillotine’s blade falls without warning and a loose one cuts through a glove. Both hands on the controls, guards in place, and the maker’s manual and local rules before anything written here.</p>")),
+		Caution: warned("Knife", "A guillotine’s blade falls without warning and a loose one cuts through a glove. Both hands on the controls, guards in place, and the maker’s manual and local rules before anything written here."),
 		CSV:     "/tables/cuts.csv", JSON: "/tables/cuts.json",
 		Said: []string{"Hot film on paper wants the grain across the feed, parallel to the roller axes (common practice, no source). These cuts bring it there in every piece. Halving a sheet across its long side turns long grain into short grain; draw an arrow along the grain on every pile."},
 	}
@@ -56,7 +55,7 @@ func (b *builder) cutPart(all []tables.CutValue, grain string) reckonedPart {
 					text = plural(n, "piece", "pieces")
 				}
 				row.Cells = append(row.Cells, cell)
-				columns = append(columns, foldColumn{ID: id, For: v.Parent, Text: text, Working: v.Working})
+				columns = append(columns, foldColumn{workingCell{ID: id, Room: v.Parent, Text: text}, v.Working})
 			}
 			g.Rows = append(g.Rows, row)
 			part.Folds = append(part.Folds, b.fold(piece.Name+", "+lead+" first", columns))

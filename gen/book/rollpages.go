@@ -2,7 +2,6 @@ package book
 
 import (
 	"fmt"
-	"html/template"
 	"io"
 	"slices"
 	"strings"
@@ -15,8 +14,8 @@ import (
 // rollPages adds the table of rolls, and a page for each film with its workings.
 func (b *builder) rollPages() {
 	p := reckonedPage{
-		Caution: cautionBox("Nip and weight", template.HTML(fmt.Sprintf("<p>Never feel for a mark on a roller that turns: stop it, and look. A roll of more than %.0f\u00a0kg (%.0f\u00a0lb) or a metre wide is for two people or a lift. Follow the maker’s manual and local rules.</p>",
-			float64(tables.HeavyRoll), float64(tables.HeavyRoll)/0.45359237))),
+		Caution: warned("Nip and weight", fmt.Sprintf("Never feel for a mark on a roller that turns: stop it, and look. A roll of more than %.0f\u00a0kg (%.0f\u00a0lb) or a metre wide is for two people or a lift. Follow the maker’s manual and local rules.",
+			float64(tables.HeavyRoll), float64(tables.HeavyRoll)/0.45359237)),
 		CSV: "/tables/rolls.csv", JSON: "/tables/rolls.json",
 	}
 	left := reckonedPart{ID: "left", Name: "Film left on a roll", Lead: "Measure across the whole roll. The working and the feet stand on the film’s own page."}
@@ -194,7 +193,7 @@ func (b *builder) markFold(m *shop.Laminator) workingFold {
 	var columns []foldColumn
 	for _, k := range b.rolls.Marks {
 		if k.Laminator == m.ID {
-			columns = append(columns, foldColumn{ID: markID(k), For: upperFirst(k.Roller), Text: fmt.Sprintf("%.0f\u00a0mm", k.Repeat.Millimetres()), Working: k.Working})
+			columns = append(columns, foldColumn{workingCell{ID: markID(k), Room: upperFirst(k.Roller), Text: fmt.Sprintf("%.0f\u00a0mm", k.Repeat.Millimetres())}, k.Working})
 		}
 	}
 	return b.fold(upperFirst(short(m.Name)), columns)
@@ -204,7 +203,7 @@ func markID(k tables.RollerMark) string { return k.Laminator + "." + slug(k.Roll
 
 // filmRollPage is everything about rolls of one film.
 func (b *builder) filmRollPage(f *shop.Film) reckonedPage {
-	p := reckonedPage{JSON: "/tables/rolls.json", CSV: "/tables/rolls.csv", Up: &item{Text: "To the film’s page", Href: "/materials/films/" + f.ID + ".html"}}
+	p := reckonedPage{JSON: "/tables/rolls.json", CSV: "/tables/rolls.csv", Back: filmLink(f)}
 	for _, r := range b.rolls.Films {
 		if r.Film != f.ID {
 			continue
@@ -214,7 +213,7 @@ func (b *builder) filmRollPage(f *shop.Film) reckonedPage {
 			left.Lead = r.Reason
 		} else {
 			left.Lead = rollSaid(r)
-			left.Folds = []workingFold{b.fold("Working", []foldColumn{{ID: "left-working", For: f.Name, Text: quantity.Metric(r.Wound.Thickness) + " on " + quantity.Metric(r.Wound.Core), Working: r.Working}})}
+			left.Folds = []workingFold{b.fold("Working", []foldColumn{{workingCell{ID: "left-working", Room: f.Name, Text: quantity.Metric(r.Wound.Thickness) + " on " + quantity.Metric(r.Wound.Core)}, r.Working}})}
 			left.Grids = []grid{filmLeftGrid(r)}
 		}
 		p.Parts = append(p.Parts, left)
@@ -270,7 +269,7 @@ func (b *builder) filmJobsPart(f *shop.Film, m *shop.Laminator) reckonedPart {
 			cell := jobCell(j)
 			row.Cells = append(row.Cells, cell)
 			if j.Fits {
-				columns = append(columns, foldColumn{ID: jobID(j), For: plural(j.Pieces, "piece", "pieces"), Text: cell.Text + "\u00a0m, " + cell.Under, Working: j.Working})
+				columns = append(columns, foldColumn{workingCell{ID: jobID(j), Room: plural(j.Pieces, "piece", "pieces"), Text: cell.Text + "\u00a0m, " + cell.Under}, j.Working})
 			}
 		}
 		g.Rows = append(g.Rows, row)

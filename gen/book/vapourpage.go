@@ -2,7 +2,6 @@ package book
 
 import (
 	"fmt"
-	"html/template"
 	"io"
 	"slices"
 
@@ -23,7 +22,7 @@ func (b *builder) vapourPage() {
 		return
 	}
 	p := reckonedPage{
-		Caution: cautionBox("Vapour", template.HTML("<p>"+vapourCaution+"</p>")),
+		Caution: warned("Vapour", vapourCaution),
 		CSV:     "/tables/vapour.csv", JSON: "/tables/vapour.json",
 		Said: []string{fmt.Sprintf("Fresh prints at normal coverage, put up to dry all at once. What they give off and what the room’s fresh air takes out leaves at most %s of the exposure limit over the worst eight hours, and %s of the lower explosive limit at the peak. Two inks in one room share this: half the area of each. Areas are rounded down.",
 			quantity.Metric(tables.ExposureShare), quantity.Metric(tables.ExplosiveShare))},
@@ -82,7 +81,7 @@ func (b *builder) vapourPart(ink *shop.Ink, values []tables.VapourValue) reckone
 			if known && cell.Text != "?" {
 				text += "\u00a0m²"
 			}
-			columns = append(columns, foldColumn{ID: vapourID(v), For: b.shop.Room(v.Room).Name, Text: text, Working: v.Working})
+			columns = append(columns, foldColumn{workingCell{ID: vapourID(v), Room: b.shop.Room(v.Room).Name, Text: text}, v.Working})
 		}
 		if len(row.Cells) == 0 {
 			continue
