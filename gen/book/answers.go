@@ -31,6 +31,7 @@ type answers interface {
 	Vapours() ([]tables.VapourValue, error)
 	Rolls() (tables.RollTable, error)
 	Cuts() ([]tables.CutValue, error)
+	WaitSpread(tables.WaitCase) ([]tables.WaitMove, error)
 	ClaimPrints() ([]tables.ClaimPrint, error)
 	Coolings() ([]tables.CoolingValue, error)
 	CoolingWorking(tables.CoolingValue) (tables.Working, error)
