@@ -25,6 +25,8 @@ type builder struct {
 	shop     *shop.Shop
 	waits    *waits
 	windows  *windows
+	vapours  []tables.VapourValue
+	rolls    tables.RollTable
 	afters   *afters
 	content  fs.FS
 	chapters []*chapter
@@ -47,6 +49,14 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 		return nil, b.problems.sorted()
 	}
 	b.windows = newWindows(heat, b.shop)
+	if b.vapours, err = a.Vapours(); err != nil {
+		b.fault("tables/vapour.html", err)
+		return nil, b.problems.sorted()
+	}
+	if b.rolls, err = a.Rolls(); err != nil {
+		b.fault("tables/rolls.html", err)
+		return nil, b.problems.sorted()
+	}
 	under, err := a.Afters()
 	if err != nil {
 		b.fault("tables/after.html", err)
@@ -64,6 +74,9 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.materialPages()
 	b.tablePages()
 	b.heatPages()
+	b.vapourPage()
+	b.rollPages()
+	b.cutPage()
 	b.coolingPages()
 	b.curlPages()
 	b.bondPages()
