@@ -28,6 +28,7 @@ type answers interface {
 	WindowSpread(tables.WindowCase) ([]tables.Move, error)
 	Humidities() ([]tables.HumidityValue, error)
 	WindowPrints() ([]tables.WindowPrint, error)
+	WaitSpread(tables.WaitCase) ([]tables.WaitMove, error)
 	ClaimPrints() ([]tables.ClaimPrint, error)
 	Coolings() ([]tables.CoolingValue, error)
 	CoolingWorking(tables.CoolingValue) (tables.Working, error)
