@@ -81,6 +81,7 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.curlPages()
 	b.bondPages()
 	b.afterPages()
+	b.tableList()
 	b.chapterPages()
 	b.chartPages()
 	b.verificationPage()
