@@ -28,6 +28,7 @@ type answers interface {
 	WindowSpread(tables.WindowCase) ([]tables.Move, error)
 	Humidities() ([]tables.HumidityValue, error)
 	WindowPrints() ([]tables.WindowPrint, error)
+	stackAnswers
 }
 
 // waits is the whole table of waits with a way to find one.

@@ -25,6 +25,7 @@ type builder struct {
 	shop     *shop.Shop
 	waits    *waits
 	windows  *windows
+	stacks   *stacks
 	content  fs.FS
 	chapters []*chapter
 	problems *problems
@@ -46,6 +47,10 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 		return nil, b.problems.sorted()
 	}
 	b.windows = newWindows(heat, b.shop)
+	if b.stacks, err = newStacks(a); err != nil {
+		b.fault("tables/stacks.html", err)
+		return nil, b.problems.sorted()
+	}
 	if b.press, err = newPressRoom(templates); err != nil {
 		b.fault("templates", err)
 		return nil, b.problems.sorted()
@@ -57,6 +62,7 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.materialPages()
 	b.tablePages()
 	b.heatPages()
+	b.stackPages()
 	b.chapterPages()
 	b.chartPages()
 	b.verificationPage()

@@ -22,6 +22,9 @@ var computedKinds = map[string][]string{
 	"warnings":    {},
 
 	"window-predictions": {},
+	"stack-border":       {"!medium", "from-room", "!to-room", "title"},
+	"acclimatise":        {"medium", "parcel", "title"},
+	"driven-ahead":       {"!medium", "from-room", "title"},
 }
 
 // asked is a computed block with its records found.
@@ -62,6 +65,12 @@ func (b *builder) compute(block computedBlock) template.HTML {
 		return b.computedDemoPrints(a)
 	case "window-predictions":
 		return b.computedWindowPrints(a)
+	case "stack-border":
+		return b.computedStackBorder(a)
+	case "acclimatise":
+		return b.computedAcclimatise(a)
+	case "driven-ahead":
+		return b.computedDriven(a)
 	}
 	return b.computedWarnings()
 }
