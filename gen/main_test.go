@@ -158,6 +158,18 @@ func TestTableFormats(t *testing.T) {
 		{"humidity", "text", "highest relative humidity", "thermal-pet-gloss-75"},
 		{"humidity", "csv", "film,medium,laminator,speed_m_min,set_c", "thermal-pet-gloss-75"},
 		{"humidity", "json", `{"table":"humidity"`, "thermal-pet-gloss-75"},
+		{"vapour", "text", "at most so many m²", "vinyl-calendered"},
+		{"vapour", "csv", "ink,medium,storage,room,at_once_m2", "vinyl-calendered"},
+		{"vapour", "json", `{"table":"vapour"`, "vinyl-calendered"},
+		{"rolls", "text", "film left on the roll", "cold-"},
+		{"rolls", "csv", "part,film,laminator,roller,diameter_mm", "thermal-pet-gloss-75"},
+		{"rolls", "json", `{"table":"rolls"`, "thermal-pet-gloss-75"},
+		{"cuts", "text", "cutting so that the grain", "SRA3"},
+		{"cuts", "csv", "parent,grain,piece,lead", "SRA3"},
+		{"cuts", "json", `{"table":"cuts"`, "SRA3"},
+		{"after", "text", "carrier left under film", "cold-pp-matt"},
+		{"after", "csv", "ink,medium,film,back,coverage,storage,room,spent_percent", "cold-pp-matt"},
+		{"after", "json", `{"table":"after"`, "cold-pp-matt"},
 	}
 	for _, tt := range tests {
 		status, out, errs := laydown("table", tt.table, "-format", tt.format)

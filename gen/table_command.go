@@ -48,6 +48,21 @@ var printable = map[string]writers{
 		"csv":  table((*tables.Tables).Grains, tables.WriteGrainsCSV),
 		"json": table((*tables.Tables).Grains, tables.WriteGrainsJSON),
 	},
+	"vapour": {
+		"text": table((*tables.Tables).Vapours, writeVapours),
+		"csv":  table((*tables.Tables).Vapours, tables.WriteVapoursCSV),
+		"json": table((*tables.Tables).Vapours, tables.WriteVapoursJSON),
+	},
+	"rolls": {
+		"text": whole((*tables.Tables).Rolls, writeRolls),
+		"csv":  whole((*tables.Tables).Rolls, tables.WriteRollsCSV),
+		"json": whole((*tables.Tables).Rolls, tables.WriteRollsJSON),
+	},
+	"cuts": {
+		"text": table((*tables.Tables).Cuts, writeCuts),
+		"csv":  table((*tables.Tables).Cuts, tables.WriteCutsCSV),
+		"json": table((*tables.Tables).Cuts, tables.WriteCutsJSON),
+	},
 	"stacks": {
 		"text": table((*tables.Tables).StackValues, writeStacks),
 		"csv":  table((*tables.Tables).StackValues, tables.WriteStacksCSV),
@@ -68,10 +83,20 @@ var printable = map[string]writers{
 		"csv":  table((*tables.Tables).Humidities, tables.WriteHumiditiesCSV),
 		"json": table((*tables.Tables).Humidities, tables.WriteHumiditiesJSON),
 	},
+	"after": {
+		"text": table((*tables.Tables).Afters, writeAfters),
+		"csv":  table((*tables.Tables).Afters, tables.WriteAftersCSV),
+		"json": table((*tables.Tables).Afters, tables.WriteAftersJSON),
+	},
 }
 
-// table joins what computes a table to what writes it.
+// table joins what computes a table of values to what writes it.
 func table[V any](compute func(*tables.Tables) ([]V, error), write func(io.Writer, []V) error) func(io.Writer, *tables.Tables) error {
+	return whole(compute, write)
+}
+
+// whole joins what computes a table of several parts to what writes it.
+func whole[V any](compute func(*tables.Tables) (V, error), write func(io.Writer, V) error) func(io.Writer, *tables.Tables) error {
 	return func(w io.Writer, t *tables.Tables) error {
 		values, err := compute(t)
 		if err != nil {

@@ -18,10 +18,12 @@ var computedKinds = map[string][]string{
 	"storages":    {"!ink", "!medium", "coverage", "room", "title"},
 	"coverages":   {"!ink", "!medium", "storage", "title"},
 	"history":     {"!ink", "!medium", "coverage", "storage", "room", "!history", "title"},
+	"after":       {"!ink", "!medium", "!film", "back", "spent", "title"},
 	"demo-prints": {},
 	"warnings":    {},
 
 	"window-predictions": {},
+	"claims":             {},
 	"stack-border":       {"!medium", "from-room", "!to-room", "title"},
 	"acclimatise":        {"medium", "parcel", "title"},
 	"driven-ahead":       {"!medium", "from-room", "title"},
@@ -32,6 +34,7 @@ type asked struct {
 	computedBlock
 	ink       *shop.Ink
 	medium    *shop.Medium
+	films     []*shop.Film
 	storages  []string
 	coverages []string
 	room      *shop.Room
@@ -42,7 +45,7 @@ func (b *builder) compute(block computedBlock) template.HTML {
 	show := block.Keys["show"]
 	takes, ok := computedKinds[show]
 	if !ok {
-		b.problems.add(block.where("show"), fmt.Sprintf("show: %q is none of coverages, demo-prints, history, residue, storages, waits, warnings, window-predictions", show))
+		b.problems.add(block.where("show"), fmt.Sprintf("show: %q is none of acclimatise, after, claims, coverages, demo-prints, driven-ahead, history, residue, stack-border, storages, waits, warnings, window-predictions", show))
 		return ""
 	}
 	before := len(b.problems.list)
@@ -61,10 +64,14 @@ func (b *builder) compute(block computedBlock) template.HTML {
 		return b.computedResidue(a)
 	case "history":
 		return b.computedHistory(a)
+	case "after":
+		return b.computedAfter(a)
 	case "demo-prints":
 		return b.computedDemoPrints(a)
 	case "window-predictions":
 		return b.computedWindowPrints(a)
+	case "claims":
+		return b.computedClaims(a)
 	case "stack-border":
 		return b.computedStackBorder(a)
 	case "acclimatise":
@@ -113,6 +120,15 @@ func (b *builder) read(block computedBlock, takes []string) asked {
 	}
 	if a.ink != nil && a.medium != nil && !b.shop.PrintsOn(a.ink, a.medium) {
 		b.problems.add(block.where("medium"), fmt.Sprintf("%s is not printed with %s", a.medium.ID, a.ink.ID))
+	}
+	if text, ok := block.Keys["film"]; ok {
+		for _, id := range words(text) {
+			f := b.shop.Film(id)
+			if f == nil {
+				b.unknown(block.where("film"), "films", "film", id)
+			}
+			a.films = append(a.films, f)
+		}
 	}
 	a.room = b.shop.Room(b.shop.Front.Room.ID)
 	if id, ok := block.Keys["room"]; ok {

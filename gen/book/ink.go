@@ -24,6 +24,9 @@ func (b *builder) inkPage(ink *shop.Ink) materialPage {
 		c := b.usual(ink, media[0])
 		p.Big = b.inkNumbers(ink, media[0], c)
 		p.Grids = append(p.Grids, b.inkByMedium(ink, media), b.coverageByRoom(ink, media[0]))
+		if g, ok := b.afterDays(ink, media[0]); ok {
+			p.Grids = append(p.Grids, g)
+		}
 		p.Drawing = b.drawCoverages("residue", c)
 	}
 	p.Words = append(p.Words, "How it gets ready: "+driesBy[ink.Dries]+".")

@@ -81,6 +81,7 @@ type stacksPage struct {
 	Parcels          []grid
 	Chart, Pallets   *grid
 	ChartSays        string
+	ChartSource      *sourceView
 	Driven           *grid
 	Drawing, Teaches template.HTML
 	Workings         []item
@@ -111,6 +112,7 @@ func (b *builder) stackPages() {
 	}
 	if len(stacking) > 0 {
 		p.Chart, p.ChartSays = b.conditioningGrid(stacking[0])
+		p.ChartSource = b.source("conditioning-charts")
 		p.Pallets = b.palletGrid(stacking[0])
 	}
 	if len(b.stacks.driven) > 0 {

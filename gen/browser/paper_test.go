@@ -124,6 +124,7 @@ func (b *tab) sheetFits(page string, p paper, upright bool) []string {
 	b.size(int64((p.width-m[1]-m[3])*px), int64((p.height-m[0]-m[2])*px))
 	faults := eval[[]string](b, script(b.t, "sheet.js"))
 	faults = append(faults, b.capitals()...)
+	faults = append(faults, eval[[]string](b, script(b.t, "chart.js"))...)
 	b.media("", "light")
 	return faults
 }

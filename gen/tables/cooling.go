@@ -2,10 +2,13 @@ package tables
 
 import (
 	"fmt"
+	"math"
+	"slices"
 
 	"laydown/gen/cooling"
 	"laydown/gen/nip"
 	"laydown/gen/quantity"
+	"laydown/gen/shop"
 )
 
 // The ways in which a laminate cools that the handbook tells.
@@ -176,11 +179,16 @@ func (t *Tables) coolingStages(l laminated, way string) ([]cooling.Stage, error)
 // Coolings computes the whole table: every hot film on every medium in every machine
 // that takes both, at its usual speed, in the shop's usual room.
 func (t *Tables) Coolings() ([]CoolingValue, error) {
-	pairings := t.pairings()
+	pairings := slices.DeleteFunc(t.pairings(), func(p pairing) bool { return !t.knowsSetting(p.film) })
 	return eachOf(len(pairings), func(solver *nip.Solver, i int) (CoolingValue, error) {
 		p := pairings[i]
 		return t.coolingOf(solver, LaminateCase{p.film.ID, p.medium.ID, p.machine.ID, t.shop.Front.Room.ID})
 	})
+}
+
+// knowsSetting says that the data holds where a hot film's adhesive sets.
+func (t *Tables) knowsSetting(film *shop.Film) bool {
+	return t.shop.Substance(film.Adhesive.ID).Sets.Set
 }
 
 // CoolingWorking is the way to a case's times on the rack.
@@ -236,4 +244,65 @@ func (t *Tables) CoolingWorking(v CoolingValue) (Working, error) {
 		w.Notes = append(w.Notes, "There is no window here: the setting is what the adhesive would need.")
 	}
 	return w, nil
+}
+
+// CoolingCurve is how the layers of a laminate cool, for a drawing.
+type CoolingCurve struct {
+	Names  []string // film, adhesive, face of the print, the rest of it
+	Times  []quantity.Time
+	Layers [][]quantity.Temperature // by layer, then by time
+	Carry  quantity.Temperature
+	// Said are the sentences that say where the curves part and where they meet.
+	Said []string
+}
+
+// The drawing of cooling: from a millisecond to the end of ten minutes.
+const (
+	firstDrawn quantity.Time = 1e-3
+	lastDrawn  quantity.Time = 600
+	drawnTimes               = 140
+)
+
+// CoolingCurve follows a case's layers. Of film on both sides it draws the upper one.
+func (t *Tables) CoolingCurve(c LaminateCase, way string) (CoolingCurve, error) {
+	l, err := t.leavesNipIn(nip.NewSolver(), c)
+	if err != nil {
+		return CoolingCurve{}, err
+	}
+	run, adhesives, err := t.cool(l, way)
+	if err != nil {
+		return CoolingCurve{}, err
+	}
+	limits, err := t.coolingLimits(l, adhesives)
+	if err != nil {
+		return CoolingCurve{}, err
+	}
+	curve := CoolingCurve{Names: []string{"film", "adhesive", "print’s face", "print"}, Carry: limits.Touch}
+	curve.Layers = make([][]quantity.Temperature, len(curve.Names))
+	growth := math.Pow(float64(lastDrawn/firstDrawn), 1/float64(drawnTimes-1))
+	for i, at := 0, float64(firstDrawn); i < drawnTimes; i, at = i+1, at*growth {
+		m, err := run.At(quantity.Time(at))
+		if err != nil {
+			return CoolingCurve{}, err
+		}
+		curve.Times = append(curve.Times, quantity.Time(at))
+		for k := range curve.Layers {
+			curve.Layers[k] = append(curve.Layers[k], m.Layers[k])
+		}
+	}
+	apart, when := run.Widest()
+	curve.Said = append(curve.Said, fmt.Sprintf("The layers lie apart by at most %s, %s after the nip.", quantity.Both(apart), milliseconds(when)))
+	if meets, ok := run.Meets(1); ok {
+		curve.Said = append(curve.Said, fmt.Sprintf("From %s on they are one line, within %s.", milliseconds(meets), quantity.Both(quantity.TemperatureDifference(1))))
+	}
+	curve.Said = append(curve.Said, "What stays different is where each sets, and how much it shrinks from there.")
+	return curve, nil
+}
+
+// milliseconds writes a short time.
+func milliseconds(t quantity.Time) string {
+	if t < 1 {
+		return fmt.Sprintf("%.0f ms", 1000*float64(t))
+	}
+	return fmt.Sprintf("%.1f s", float64(t))
 }

@@ -51,11 +51,14 @@ func (b Bend) Words() string {
 	if b.Curvature < 0 {
 		side = "to the print"
 	}
-	if math.Abs(b.Curvature)*float64(BendLength) > math.Pi {
+	if b.Rolls() {
 		return "rolls up " + side
 	}
 	return b.Edges() + " lift " + side
 }
+
+// Rolls says that its edges meet over it.
+func (b Bend) Rolls() bool { return math.Abs(b.Curvature)*float64(BendLength) > math.Pi }
 
 // Edges names the edges that lift.
 func (b Bend) Edges() string {
@@ -124,13 +127,18 @@ func (t *Tables) joinedIn(solver *nip.Solver, c LaminateCase, grain string) (*ba
 	return t.laminate(solver, p, grain, room.Temperature.Best, room.Humidity.Best)
 }
 
+// bends says that the data holds what the curl of a film on a medium needs.
+func (t *Tables) bends(film *shop.Film, medium *shop.Medium) bool {
+	return knowsCurl(medium) && (film.Class == "cold" || knowsHeat(medium) && t.knowsSetting(film))
+}
+
 // laminates lists every film on every medium in every machine that takes both, hot and
 // cold, in the data's order.
 func (t *Tables) laminates() []pairing {
 	var list []pairing
 	for _, film := range t.shop.Films {
 		for _, medium := range t.shop.Media {
-			if !knowsCurl(medium) || film.Class != "cold" && !knowsHeat(medium) {
+			if !t.bends(film, medium) {
 				continue
 			}
 			for _, machine := range t.shop.Laminators {

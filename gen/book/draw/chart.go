@@ -43,7 +43,7 @@ const (
 	chartWidth  = 720.0
 	chartHeight = 400.0
 	textHeight  = 15.0
-	charWidth   = 7.6
+	charWidth   = 10.2 // of a bold letter in the widest of the page's faces
 )
 
 // frame is the part of the drawing that the axes enclose.
