@@ -24,9 +24,9 @@ var computedKinds = map[string][]string{
 
 	"window-predictions": {},
 	"claims":             {},
-	"stack-border":       {"!medium", "from-room", "!to-room", "title"},
+	"stack-border":       {"!medium", "from-room", "!to-room"},
 	"acclimatise":        {"medium", "parcel", "title"},
-	"driven-ahead":       {"!medium", "from-room", "title"},
+	"driven-ahead":       {"!medium", "from-room"},
 }
 
 // asked is a computed block with its records found.

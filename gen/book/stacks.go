@@ -112,7 +112,7 @@ func (b *builder) stackPages() {
 	}
 	if len(stacking) > 0 {
 		p.Chart, p.ChartSays = b.conditioningGrid(stacking[0])
-		p.ChartSource = b.source("conditioning-charts")
+		p.ChartSource = b.source("acclimatisation-chart")
 		p.Pallets = b.palletGrid(stacking[0])
 	}
 	if len(b.stacks.driven) > 0 {
