@@ -13,7 +13,7 @@ import (
 
 // drivenGrid is where first blisters lie, medium by the room that the stack came from.
 func (b *builder) drivenGrid(home *shop.Room) grid {
-	g := grid{ID: "first-blister", Caption: "First blister, mm from the leading edge", Corner: "stack from, a day in: " + lowerFirst(home.Name), Wide: true,
+	g := grid{ID: "first-blister", Caption: "First blister, mm from the leading edge", Corner: "stack from, a day in: " + lowerFirst(home.Name), Wide: true, Roomy: true,
 		Note: "With the estimated share driven ahead; in inches, and by the ends of its band. Middle of the window that the room’s own air gives. “None”: this setting does not reach that moisture’s limit."}
 	var rooms []string
 	rows := map[string]*gridRow{}

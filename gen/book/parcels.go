@@ -69,7 +69,7 @@ func (b *builder) conditioningGrid(m *shop.Medium) (*grid, string) {
 		b.fault("tables/stacks.html", err)
 		return nil, ""
 	}
-	g := &grid{ID: "published-chart", Caption: "The published chart, hours, with what is computed under each", Corner: "volume", Wide: true,
+	g := &grid{ID: "published-chart", Caption: "The published chart, hours, with what is computed under each", Corner: "volume", Wide: true, Roomy: true,
 		Signs: []sign{{"d", "looks like a misprint; it may be 19"}, {"r", "a roll, here reckoned as a cube of sheets"}, {"k", "from memory; the reprints seen end before it"}},
 		Note:  "Under each figure: hours until the core of a solid cube of " + lowerFirst(m.Name) + " is near the room, and by how many kelvins the cube still differs on the mean after the chart’s hours."}
 	var last *gridRow

@@ -9,7 +9,7 @@ import (
 func (b *builder) stacksOf(m *shop.Medium) (grid, bool) {
 	home := b.shop.Room(b.shop.Front.Room.ID)
 	g := grid{ID: "in-a-stack", Caption: "In a stack: the border, mm, and until it has evened out", Corner: "from: " + lowerFirst(home.Name) + ", " + climate(home) + ", into",
-		Heads: stackHeads(), Wide: true, Note: borderNote}
+		Heads: stackHeads(), Wide: true, Roomy: true, Note: borderNote}
 	for _, r := range b.others(home) {
 		v, ok := b.stacks.get(tables.StackCase{Medium: m.ID, From: home.ID, To: r.ID})
 		if !ok {
@@ -33,7 +33,7 @@ func (b *builder) stacksIn(r *shop.Room) (grid, bool) {
 		}
 	}
 	g := grid{ID: "stacks-here", Caption: "Stacks brought into this room: the border, mm, and until it has evened out", Corner: "from: " + lowerFirst(from.Name) + ", " + climate(from),
-		Heads: stackHeads(), Wide: true, Note: borderNote}
+		Heads: stackHeads(), Wide: true, Roomy: true, Note: borderNote}
 	for _, m := range b.shop.Media {
 		v, ok := b.stacks.get(tables.StackCase{Medium: m.ID, From: from.ID, To: r.ID})
 		if !ok {

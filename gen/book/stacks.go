@@ -170,7 +170,7 @@ const borderNote = "The depth from the long sides at which half of the change is
 
 // borderGrid is the border after a time, of stacks from the shop's room, rooms across.
 func (b *builder) borderGrid(media []*shop.Medium, home *shop.Room, time int, after quantity.Time) grid {
-	g := grid{ID: "border-" + []string{"hour", "day", "week"}[time], Caption: "Border after " + afterWords[time] + ", mm", Corner: "stack from: " + lowerFirst(home.Name) + ", " + climate(home), Wide: true, Note: borderNote}
+	g := grid{ID: "border-" + []string{"hour", "day", "week"}[time], Caption: "Border after " + afterWords[time] + ", mm", Corner: "stack from: " + lowerFirst(home.Name) + ", " + climate(home), Wide: true, Roomy: true, Note: borderNote}
 	rooms := b.others(home)
 	for _, r := range rooms {
 		g.Heads = append(g.Heads, roomHead(r))
@@ -187,7 +187,7 @@ func (b *builder) borderGrid(media []*shop.Medium, home *shop.Room, time int, af
 
 // intoGrid is the border after a day of stacks that come into the shop's room.
 func (b *builder) intoGrid(media []*shop.Medium, home *shop.Room) grid {
-	g := grid{ID: "into", Caption: "Border after a day in the " + lowerFirst(home.Name) + ", " + climate(home) + ", mm", Corner: "stack from", Wide: true, Note: borderNote}
+	g := grid{ID: "into", Caption: "Border after a day in the " + lowerFirst(home.Name) + ", " + climate(home) + ", mm", Corner: "stack from", Wide: true, Roomy: true, Note: borderNote}
 	rooms := b.others(home)
 	for _, r := range rooms {
 		g.Heads = append(g.Heads, roomHead(r))
@@ -216,7 +216,7 @@ func (b *builder) borderCell(c tables.StackCase, time int) gridCell {
 
 // evenGrid is how long stacks of a medium's own sheets from the shop's room take to even out.
 func (b *builder) evenGrid(media []*shop.Medium, home *shop.Room) grid {
-	g := grid{ID: "even", Caption: "Until a covered stack has evened out", Corner: "stack from: " + lowerFirst(home.Name) + ", " + climate(home), Wide: true,
+	g := grid{ID: "even", Caption: "Until a covered stack has evened out", Corner: "stack from: " + lowerFirst(home.Name) + ", " + climate(home), Wide: true, Roomy: true,
 		Note: "Until a tenth of the difference is left in the middle of a stack of the medium’s own sheets; under it the band."}
 	rooms := b.others(home)
 	for _, r := range rooms {
