@@ -273,22 +273,18 @@ type afterWorkingsPage struct {
 }
 
 func (b *builder) afterFold(c tables.AfterCase, f *shop.Film, m *shop.Medium) workingFold {
-	fold := workingFold{Name: lowerFirst(f.Name)}
+	name := lowerFirst(f.Name)
 	if len(tables.BacksOf(m)) > 1 {
-		fold.Name += ", " + backNames[c.Back]
+		name += ", " + backNames[c.Back]
 	}
-	lines := newStepLines(b, len(tables.SpentShares))
-	for i, share := range tables.SpentShares {
+	var columns []foldColumn
+	for _, share := range tables.SpentShares {
 		c.Spent = share
-		v, ok := b.afters.get(c)
-		if !ok {
-			continue
+		if v, ok := b.afters.get(c); ok {
+			columns = append(columns, foldColumn{workingCell{ID: afterID(c), Text: clearWords(v), Room: spentName(share)}, v.Working})
 		}
-		fold.Cells = append(fold.Cells, workingCell{ID: afterID(c), Text: clearWords(v), Room: spentName(share)})
-		lines.add(i, v.Working)
 	}
-	fold.Steps, fold.Notes = lines.lined()
-	return fold
+	return b.fold(name, columns)
 }
 
 func clearWords(v tables.AfterValue) string {

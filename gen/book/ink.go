@@ -31,6 +31,11 @@ func (b *builder) inkPage(ink *shop.Ink) materialPage {
 	}
 	p.Words = append(p.Words, "How it gets ready: "+driesBy[ink.Dries]+".")
 	p.Lists = append(p.Lists, b.inkLists(ink)...)
+	if len(media) > 0 {
+		if l, ok := b.measureWaitFirst(b.usual(ink, media[0])); ok {
+			p.Lists = append(p.Lists, l)
+		}
+	}
 	p.Sheets = b.inkSheets(ink)
 	return p
 }

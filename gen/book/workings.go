@@ -22,6 +22,7 @@ type workingGroup struct {
 	ID      string
 	Folds   []workingFold
 	Storage string
+	First   string // what to measure first
 }
 
 // workingFold is the workings of one print kept one way, room beside room.
@@ -47,7 +48,7 @@ func (b *builder) workings(ink *shop.Ink) workingsPage {
 		p.Heads = append(p.Heads, roomHead(r))
 	}
 	for _, m := range b.mediaOf(ink) {
-		g := workingGroup{Medium: m.Name, ID: m.ID}
+		g := workingGroup{Medium: m.Name, ID: m.ID, First: b.firstOf(b.usual(ink, m))}
 		for _, c := range tables.Coverages {
 			for _, s := range b.answers.StoragesFor(m) {
 				g.Folds = append(g.Folds, b.workingFold(tables.WaitCase{Ink: ink.ID, Medium: m.ID, Coverage: c, Storage: s.ID}))
@@ -90,7 +91,6 @@ func (b *builder) fold(name string, columns []foldColumn) workingFold {
 		f.Cells = append(f.Cells, c.workingCell)
 		lines.add(i, c.working)
 	}
-	f.Steps, f.Notes = lines.lined()
 	return f
 }
 

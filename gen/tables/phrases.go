@@ -38,6 +38,8 @@ var phrases = map[string]string{
 	"balanced":         "Film on both sides: it lies flat.",
 	"silvering-spread": "{best} (within what is known: {easy}, or {hard})",
 	"start-and-run":    "Start at {first}. In the steady run the soft cover gives up heat and the rollers want {steady}: raise the setting as they cool, and watch the bond.",
+	"regain-late":      "Kept like this ({storage}) the sheet takes longer than the rule to have its water back: {back}.",
+	"regain-never":     "Kept like this ({storage}) the middle of the sheet does not get its water back in fourteen days: lay the sheets out singly before you film them hot.",
 }
 
 // fill puts values into a phrase: fill("{a} b", "a", "x") is "x b".

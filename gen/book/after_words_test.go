@@ -36,3 +36,14 @@ func TestSpentName(t *testing.T) {
 		}
 	}
 }
+
+func TestMoved(t *testing.T) {
+	m := tables.WaitMove{Waits: [2]quantity.Time{0, 36 * quantity.Hour}, Dries: [2]bool{true, true}, Solved: [2]bool{true, true}}
+	if got := moved(m); got != "at once to 36\u00a0h" {
+		t.Errorf("%q", got)
+	}
+	m.Solved[0], m.Dries[1] = false, false
+	if got := moved(m); got != "no answer to hardly dries" {
+		t.Errorf("%q", got)
+	}
+}
