@@ -178,3 +178,42 @@ func TestDepths(t *testing.T) {
 		t.Errorf("an inch: %q", got)
 	}
 }
+
+// TestStackChart: a row for each medium that the shop lists, a cell under each head, the
+// driest and the dampest room, and the same hours as the page.
+func TestStackChart(t *testing.T) {
+	b := stackBuilder(t)
+	c, ok := b.stackChart()
+	if !ok || len(c.Rows) != len(b.shop.Front.Charts.Stacks) {
+		t.Fatalf("%d rows", len(c.Rows))
+	}
+	if c.Heads[0].Top != "25\u00a0%" || c.Heads[1].Top != "75\u00a0%" {
+		t.Errorf("rooms of %q and %q", c.Heads[0].Top, c.Heads[1].Top)
+	}
+	span := 0
+	for _, g := range c.Groups {
+		span += g.Span
+	}
+	if span != len(c.Heads) {
+		t.Errorf("labels over %d of %d heads", span, len(c.Heads))
+	}
+	for i, r := range c.Rows {
+		if len(r.Cells) != len(c.Heads) {
+			t.Fatalf("%s: %d cells under %d heads", r.Name, len(r.Cells), len(c.Heads))
+		}
+		m := b.shop.Medium(b.shop.Front.Charts.Stacks[i].ID)
+		values := b.parcelsOf(m, tables.Pallet)
+		if got := r.Cells[4].Lines[0].Text; got != wholeHours(values[len(values)/2].Time.Best) {
+			t.Errorf("%s: a pallet takes %s h on the chart", r.Name, got)
+		}
+	}
+	before := b.shop.Front.Charts.Stacks
+	b.shop.Front.Charts.Stacks = append([]shop.Ref{{ID: "vinyl-cast"}}, before[:1]...)
+	if c, ok := b.stackChart(); !ok || len(c.Rows) != 1 {
+		t.Errorf("a vinyl that comes in no stack has a row: %d rows", len(c.Rows))
+	}
+	b.shop.Front.Charts.Stacks = nil
+	if _, ok := b.stackChart(); ok {
+		t.Error("a chart without rows")
+	}
+}
