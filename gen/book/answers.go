@@ -34,6 +34,22 @@ type answers interface {
 	WindowSpread(tables.WindowCase) ([]tables.Move, error)
 	Humidities() ([]tables.HumidityValue, error)
 	WindowPrints() ([]tables.WindowPrint, error)
+	WaitSpread(tables.WaitCase) ([]tables.WaitMove, error)
+	ClaimPrints() ([]tables.ClaimPrint, error)
+	Coolings() ([]tables.CoolingValue, error)
+	CoolingWorking(tables.CoolingValue) (tables.Working, error)
+	CoolingCurve(c tables.LaminateCase, way string) (tables.CoolingCurve, error)
+	Curls() ([]tables.CurlValue, error)
+	CurlWorking(tables.CurlValue) (tables.Working, error)
+	Grains() ([]tables.GrainValue, error)
+	Bonds() ([]tables.BondValue, error)
+	BondWorking(tables.BondValue) (tables.Working, error)
+	Start(film, laminator string) (tables.StartSettings, bool)
+	Afters() ([]tables.AfterValue, error)
+	After(tables.AfterCase) (tables.AfterValue, error)
+	AfterCurve(tables.AfterCase, quantity.Time) (tables.Curve, error)
+	UsualAfter(*shop.Ink, *shop.Medium) tables.AfterCase
+	FilmsOn(ink *shop.Ink, medium *shop.Medium, coverage string) []*shop.Film
 }
 
 // waits is the whole table of waits with a way to find one.

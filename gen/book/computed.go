@@ -24,6 +24,8 @@ var computedKinds = map[string]computedKind{
 	"storages":    {[]string{"!ink", "!medium", "coverage", "room", "title"}, (*builder).computedStorages},
 	"coverages":   {[]string{"!ink", "!medium", "storage", "title"}, (*builder).computedCoverages},
 	"history":     {[]string{"!ink", "!medium", "coverage", "storage", "room", "!history", "title"}, (*builder).computedHistory},
+	"after":       {[]string{"!ink", "!medium", "!film", "back", "spent", "title"}, (*builder).computedAfter},
+	"claims":      {nil, (*builder).computedClaims},
 	"demo-prints": {nil, (*builder).computedDemoPrints},
 	"warnings":    {nil, (*builder).computedWarnings},
 
@@ -41,6 +43,7 @@ type asked struct {
 	computedBlock
 	ink       *shop.Ink
 	medium    *shop.Medium
+	films     []*shop.Film
 	storages  []string
 	coverages []string
 	room      *shop.Room
@@ -94,13 +97,24 @@ func (b *builder) read(block computedBlock, takes []string) asked {
 			b.unknown(block.where("ink"), "inks", "ink", id)
 		}
 	}
-	if id, ok := block.Keys["medium"]; ok && block.Keys["film"] == "" {
+	// What names a film without an ink is about heat, and reads its media as a list.
+	heat := slices.Contains(takes, "!film") && !slices.Contains(takes, "!ink")
+	if id, ok := block.Keys["medium"]; ok && !heat {
 		if a.medium = b.shop.Medium(id); a.medium == nil {
 			b.unknown(block.where("medium"), "media", "medium", id)
 		}
 	}
 	if a.ink != nil && a.medium != nil && !b.shop.PrintsOn(a.ink, a.medium) {
 		b.problems.add(block.where("medium"), fmt.Sprintf("%s is not printed with %s", a.medium.ID, a.ink.ID))
+	}
+	if text, ok := block.Keys["film"]; ok && !heat {
+		for _, id := range words(text) {
+			f := b.shop.Film(id)
+			if f == nil {
+				b.unknown(block.where("film"), "films", "film", id)
+			}
+			a.films = append(a.films, f)
+		}
 	}
 	a.room = b.shop.Room(b.shop.Front.Room.ID)
 	if id, ok := block.Keys["room"]; ok {
@@ -117,7 +131,7 @@ func (b *builder) read(block computedBlock, takes []string) asked {
 			}
 		}
 	}
-	if block.Keys["film"] != "" {
+	if heat && block.Keys["film"] != "" {
 		b.readHeat(&a)
 	} else if a.medium != nil {
 		a.storages = b.readStorages(block, a.medium)

@@ -171,12 +171,18 @@ func (b *builder) predictions() []predictionGroup {
 		b.fault("verification.html", err)
 		return nil
 	}
+	claims, err := b.claimRows()
+	if err != nil {
+		b.fault("verification.html", err)
+		return nil
+	}
 	for _, g := range []struct {
 		id, heading, title string
 		rows               []demoRow
 	}{
 		{"predicted-waits", "Waits", "Prints", waits},
 		{"predicted-windows", "Temperature windows", "Windows", windows},
+		{"predicted-laminates", "After the nip", "Laminates", claims},
 	} {
 		if len(g.rows) > 0 {
 			groups = append(groups, predictionGroup{g.id, g.heading, demoTable{ID: g.id + "-table", Title: g.title, Rows: g.rows}})
