@@ -167,6 +167,9 @@ func TestTableFormats(t *testing.T) {
 		{"cuts", "text", "cutting so that the grain", "SRA3"},
 		{"cuts", "csv", "parent,grain,piece,lead", "SRA3"},
 		{"cuts", "json", `{"table":"cuts"`, "SRA3"},
+		{"after", "text", "carrier left under film", "cold-pp-matt"},
+		{"after", "csv", "ink,medium,film,back,coverage,storage,room,spent_percent", "cold-pp-matt"},
+		{"after", "json", `{"table":"after"`, "cold-pp-matt"},
 	}
 	for _, tt := range tests {
 		status, out, errs := laydown("table", tt.table, "-format", tt.format)

@@ -83,6 +83,11 @@ var printable = map[string]writers{
 		"csv":  table((*tables.Tables).Humidities, tables.WriteHumiditiesCSV),
 		"json": table((*tables.Tables).Humidities, tables.WriteHumiditiesJSON),
 	},
+	"after": {
+		"text": table((*tables.Tables).Afters, writeAfters),
+		"csv":  table((*tables.Tables).Afters, tables.WriteAftersCSV),
+		"json": table((*tables.Tables).Afters, tables.WriteAftersJSON),
+	},
 }
 
 // table joins what computes a table of values to what writes it.

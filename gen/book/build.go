@@ -25,6 +25,7 @@ type builder struct {
 	shop     *shop.Shop
 	waits    *waits
 	windows  *windows
+	afters   *afters
 	content  fs.FS
 	chapters []*chapter
 	problems *problems
@@ -46,6 +47,12 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 		return nil, b.problems.sorted()
 	}
 	b.windows = newWindows(heat, b.shop)
+	under, err := a.Afters()
+	if err != nil {
+		b.fault("tables/after.html", err)
+		return nil, b.problems.sorted()
+	}
+	b.afters = newAfters(under)
 	if b.press, err = newPressRoom(templates); err != nil {
 		b.fault("templates", err)
 		return nil, b.problems.sorted()
@@ -60,6 +67,7 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.coolingPages()
 	b.curlPages()
 	b.bondPages()
+	b.afterPages()
 	b.chapterPages()
 	b.chartPages()
 	b.verificationPage()

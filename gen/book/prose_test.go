@@ -3,6 +3,7 @@ package book
 import (
 	"fmt"
 	"io/fs"
+	"math"
 	"regexp"
 	"strings"
 	"testing"
@@ -237,4 +238,48 @@ func TestPlainLanguage(t *testing.T) {
 			t.Errorf("%s: its sentences have %.1f words on average, at most %d is plain", name, mean, longestMean)
 		}
 	})
+}
+
+// TestWorkedExamples computes the examples of the chapter on arithmetic again
+// and looks for the results in its text.
+func TestWorkedExamples(t *testing.T) {
+	src, err := fs.ReadFile(content.Files, "86-arithmetic.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	roll := func(outside, core, thick float64) float64 { // mm, all three
+		return math.Pi * (outside*outside - core*core) / (4 * thick) / 1000
+	}
+	const inch, foot, pound = 25.4, 0.3048, 0.45359237
+	for _, row := range []struct {
+		format string
+		of     []any
+	}{
+		{"that is %.1f m (%.0f ft) on %.0f wraps", []any{roll(160, 76.2, 0.075), roll(160, 76.2, 0.075) / foot, (160 - 76.2) / 0.15}},
+		{"604 × 851 mm, %.3f m² (%.2f ft²)", []any{0.604 * 0.851, 0.604 * 0.851 / foot / foot}},
+		{"620 × 867 mm, %.3f m² (%.2f ft²)", []any{0.62 * 0.867, 0.62 * 0.867 / foot / foot}},
+		{"40 × 0.891 + 2 = %.1f m (%.0f ft)", []any{40*0.891 + 2, (40*0.891 + 2) / foot}},
+		{"40 × 0.644 + 2 = %.1f m (%.0f ft)", []any{40*0.644 + 2, (40*0.644 + 2) / foot}},
+		{"35.6 / 2 = %.1f min running", []any{40 * 0.891 / 2}},
+		{"Together %.1f min", []any{40*0.891/2 + 10 + 40*30/60.0}},
+		{"200 / 0.96 + 3 = %.1f", []any{200/0.96 + 3}},
+		{"208 pieces less 4 %% leave %.1f", []any{208 * 0.96}},
+		{"1 × 37.6 × 2 × 0.64 = %.2f; work 47.8 / 60 × 45 = %.2f", []any{37.6 * 2 * 0.64, 47.8 / 60 * 45}},
+		{"(48.13 + 35.85) / 0.96 / 40 = %.2f a piece", []any{(48.13 + 35.85) / 0.96 / 40}},
+		{"12 × 1.39 + 26 × 0.93 = %.1f g/m²", []any{12*1.39 + 26*0.93}},
+		{"times 500 m² is %.1f kg (%.0f lb)", []any{40.86 * 500 / 1000, 40.86 * 500 / 1000 / pound}},
+		{"101 + 21 + 85 = %.0f g/m² (6.1 oz/yd²), times %.1f m² is %.1f kg (%.0f lb)",
+			[]any{75*1.35 + 20*1.05 + 85, 1.372 * 50, 207.25 * 68.6 / 1000, 207.25 * 68.6 / 1000 / pound}},
+		{"8 × 0.06 / 1 = %.2f s", []any{8 * 0.06}},
+		{"is %.0f µm at %.1f °C and %.2f m/min", []any{5 * inch, (240 - 32) / 1.8, 5 * foot}},
+		{"is %.1f K hotter, and *not* 10 °F as a temperature, which is −%.1f °C", []any{10 / 1.8, (32 - 10) / 1.8}},
+		{"80 lb text is %.0f g/m², and 80 lb cover is %.0f g/m²", []any{80 * 1.4801, 80 * 2.7041}},
+		{"b) %.0f m (%.0f ft)", []any{roll(120, 88, 0.135), roll(120, 88, 0.135) / foot}},
+		{"a) %.0f m (%.0f ft)", []any{roll(120, 88, 0.055), roll(120, 88, 0.055) / foot}},
+		{"| 471 mm (%.1f in) | %.0f mm (%.1f in)", []any{471.24 / inch, 471.24 / math.Pi, 150 / inch}},
+	} {
+		if want := fmt.Sprintf(row.format, row.of...); !strings.Contains(string(src), want) {
+			t.Errorf("the chapter lacks %q", want)
+		}
+	}
 }

@@ -19,6 +19,7 @@ type waitsPage struct {
 	Signs     []sign
 	Rows      int
 	Hot       bool // there are windows too
+	After     bool // and what stays after lamination
 }
 
 type choiceOf struct{ ID, Name string }
@@ -40,6 +41,7 @@ type waitRow struct {
 func (b *builder) tablePages() {
 	p := b.waitsTable()
 	p.Hot = len(b.hotFilms()) > 0
+	p.After = len(b.afters.all) > 0
 	b.add(page{Path: "tables/index.html", Kind: "tables", Title: "Tables", Lead: "Everything computed, to look up, and as files for a spreadsheet or a program.", Tab: "Tables", Data: p, Found: "list"})
 	b.add(page{Path: "tables/waits.html", Kind: "waits", Title: "Hours to wait", Lead: "From the printer to the laminator: every ink on every medium it prints on, by coverage, storage and room.",
 		Tab: "Tables", Scripts: []string{"filter.js"}, Data: p, Found: "table", Also: []string{"waiting time", "drying time", "outgassing time"}, Weight: 1.5})

@@ -77,6 +77,15 @@ func (l *loader) checkMeaning(s *Shop) {
 	for _, p := range s.Claims {
 		c.claimFits(p)
 	}
+	for _, r := range s.Checks {
+		c.generalCheckFits(r)
+	}
+	for _, r := range s.Faults {
+		c.familyFits(r)
+	}
+	for _, r := range s.FaultsLog {
+		c.loggedFits(r)
+	}
 	c.contactsThere()
 	c.chartRows()
 }

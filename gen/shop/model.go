@@ -45,7 +45,13 @@ type Shop struct {
 	// Claims are the same of what happens after the nip.
 	Claims   []*Claim
 	Contacts []*Contact
-	Sources  []*Source
+	Cautions []*Caution
+	// Checks are those that families of faults share.
+	Checks []*GeneralCheck
+	Faults []*FaultFamily
+	// FaultsLog is every logged case; LoggedFaults gives those that count.
+	FaultsLog []*LoggedFault
+	Sources   []*Source
 }
 
 // Shopfront is what the shop says of itself.

@@ -30,17 +30,22 @@ var measures = map[string]struct {
 	"room-curl": {(*Tables).roomCurl, "a change of curvature with the room", perMetre},
 	"turn":      {(*Tables).turn, "a turn towards the film", perMetre},
 	"swelling":  {(*Tables).swellingRatio, "growth across the grain over growth along it", func(x float64) string { return fmt.Sprintf("%.1f times", x) }},
+	"recovery":  {(*Tables).recovery, "a time under film until the carrier is down to its limit", recoveryDays},
 }
 
 func perMetre(x float64) string { return fmt.Sprintf("%.2g per metre", x) }
+
+func recoveryDays(x float64) string {
+	if math.IsInf(x, 1) {
+		return "more than a year"
+	}
+	return fmt.Sprintf("%.2g days", x)
+}
 
 // ClaimPrints computes every claim in the shop's data.
 func (t *Tables) ClaimPrints() ([]ClaimPrint, error) {
 	var list []ClaimPrint
 	for _, c := range t.shop.Claims {
-		if c.Measure == "recovery" {
-			continue
-		}
 		p, err := t.claimPrint(c)
 		if err != nil {
 			return nil, fmt.Errorf("claim %s: %w", c.ID, err)

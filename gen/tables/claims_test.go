@@ -8,6 +8,7 @@ func TestClaims(t *testing.T) {
 	want := map[string]bool{
 		"along-ridges-pp": true, "along-ridges-pet": true, "cold-hardly-ridges": false, "pp-curls-more": true,
 		"lay-flat-stays": false, "damp-turns-to-film": true, "dry-turns-to-paper": true, "across-grows": true,
+		"open-back-recovers": true, "filmed-back-does-not": false,
 	}
 	prints, err := demoTables(t).ClaimPrints()
 	if err != nil {

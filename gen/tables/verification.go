@@ -13,8 +13,8 @@ import (
 	"laydown/gen/nip"
 	"laydown/gen/paper"
 	"laydown/gen/roll"
-	"laydown/gen/vent"
 	"laydown/gen/stack"
+	"laydown/gen/vent"
 	"laydown/testdata"
 )
 
