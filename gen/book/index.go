@@ -97,7 +97,7 @@ func (b *builder) pins(words search.Words, p places) []search.Pin {
 	var list []search.Pin
 	for _, h := range words.Hazards {
 		pin := search.Pin{Title: h.Title, Say: h.Say, Ask: h.Ask, Alone: h.Alone}
-		if found := b.firstOf(h.Title, h.See, p); found != nil {
+		if found := b.firstPlace(h.Title, h.See, p); found != nil {
 			pin.URL = strings.TrimPrefix(found.Href, "/")
 		}
 		list = append(list, pin)

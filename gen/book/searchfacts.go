@@ -107,7 +107,7 @@ func (f *factsMaker) window(p hotPair) {
 	on := "on the " + lowerFirst(short(p.machine.Name)) + " at " + pace(v.Speed)
 	box := search.Box{Number: "no window", Under: strings.TrimPrefix(why(v), "no window: ") + ", " + on, URL: strings.TrimPrefix(windowHref(k), "/")}
 	if v.Open() {
-		cell := windowCell(v, k)
+		cell := windowCell(v, "")
 		box.Number, box.Unit = cell.Text, "°C"
 		box.Under = cell.Under + " °F " + on
 		if cell.Then != "" {
