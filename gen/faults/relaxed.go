@@ -10,12 +10,14 @@ import (
 // result for nothing. What is left is the least cost of the remedies alone, in
 // expectation over all that the checks can say together: their words.
 //
+// Where there are more words than room, the cause itself is told for nothing.
+//
 // It is kept as what is lost in each word for not knowing the cause, on top of what
 // would be spent if the cause were told too. In a word that has many causes left, the
 // least likely are told for nothing, so that the tables fit their room.
 type relaxed struct {
 	model  *model
-	checks []int // in model.acts: those that are free
+	checks []int // in model.acts: those that are free; none if they have too many words
 	acts   []int // in model.acts: the others
 	stride []int // of the checks' results, in words
 	words  int
@@ -36,13 +38,19 @@ type knownCause struct {
 // newRelaxed computes the tables, with room for about so many values.
 func newRelaxed(m *model, room int) *relaxed {
 	r := &relaxed{model: m, words: 1}
+	words := 1.0
 	for i := range m.acts {
 		if m.acts[i].free() {
+			words *= float64(len(m.acts[i].leads))
+		} else {
+			r.acts = append(r.acts, i)
+		}
+	}
+	for i := range m.acts {
+		if m.acts[i].free() && words <= float64(room) {
 			r.checks = append(r.checks, i)
 			r.stride = append(r.stride, r.words)
 			r.words *= len(m.acts[i].leads)
-		} else {
-			r.acts = append(r.acts, i)
 		}
 	}
 	for c := range m.causes {
@@ -61,6 +69,10 @@ func newRelaxed(m *model, room int) *relaxed {
 	r.base = make([]int32, r.words)
 	for range r.acts {
 		r.place = append(r.place, make([]int32, r.words))
+	}
+	if words > float64(room) {
+		r.losses = []float32{0}
+		return r
 	}
 	f := filler{relaxed: r, room: float64(room) / float64(r.words), parts: map[uint64]*part{}}
 	f.fill(len(r.checks)-1, 0, m.prior)

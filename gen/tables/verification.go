@@ -9,6 +9,7 @@ import (
 	"laydown/gen/cooling"
 	"laydown/gen/curl"
 	"laydown/gen/drying"
+	"laydown/gen/faults"
 	"laydown/gen/nip"
 	"laydown/gen/paper"
 	"laydown/testdata"
@@ -22,6 +23,7 @@ var verifiers = map[string]func(what string, given map[string]float64) (float64,
 	"cooling": cooling.Verify,
 	"curl":    curl.Verify,
 	"drying":  drying.Verify,
+	"faults":  faults.Verify,
 	"nip":     nip.Verify,
 	"paper":   paper.Verify,
 }
