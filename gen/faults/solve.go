@@ -43,18 +43,37 @@ func Solve(p *Problem, e Effort) (*Key, error) {
 	if err != nil {
 		return nil, err
 	}
-	e = e.or()
+	v, least := solve(m, e.or())
+	k := m.explain(m.follow(v), v)
+	switch v := v.(type) {
+	case *induction:
+		k.States, k.Exact, k.Least = len(v.value), true, k.Cost
+	case *search:
+		k.States, k.Least = len(v.nodes), math.Min(k.Cost, least)
+	}
+	return k, nil
+}
+
+// follow is the best plan that the values know.
+func (m *model) follow(v valued) *plan {
+	if s, ok := v.(*search); ok {
+		return m.trim(s.plan(0, m.prior), m.prior)
+	}
+	return m.plan(0, m.prior, 0, v)
+}
+
+// solve values the states of a model, all or those that matter, and gives what no key
+// can cost less than.
+func solve(m *model, e Effort) (valued, float64) {
 	if m.states() <= float64(e.States) {
 		t := newInduction(m, 0)
 		t.run(m.prior)
-		k := m.explain(m.plan(0, m.prior, 0, t), t)
-		k.Least, k.Exact, k.States = k.Cost, true, len(t.value)
-		return k, nil
+		return t, t.value[0] - m.slack()
 	}
 	s := newSearch(m, e.Room, 0)
 	s.run(e.Within, e.Open)
-	k := m.explain(m.trim(s.plan(0, m.prior), m.prior), s)
-	k.Least = math.Min(k.Cost, s.nodes[0].low-m.step*float64(len(m.acts)+1))
-	k.States = len(s.nodes)
-	return k, nil
+	return s, s.nodes[0].low - m.slack()
 }
+
+// slack is the most that the steps (see model.step) can add to the cost of a key.
+func (m *model) slack() float64 { return m.step * float64(len(m.acts)+1) }
