@@ -38,6 +38,7 @@ type answers interface {
 	Rolls() (tables.RollTable, error)
 	Cuts() ([]tables.CutValue, error)
 	WaitSpread(tables.WaitCase) ([]tables.WaitMove, error)
+	FaultKeys() ([]tables.FaultKey, error)
 	ClaimPrints() ([]tables.ClaimPrint, error)
 	Coolings() ([]tables.CoolingValue, error)
 	CoolingWorking(tables.CoolingValue) (tables.Working, error)

@@ -88,6 +88,7 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.afterPages()
 	b.stackPages()
 	b.tableList()
+	b.faultPages()
 	b.chapterPages()
 	b.chartPages()
 	b.verificationPage()
