@@ -77,7 +77,7 @@ func writePlan(w io.Writer, t *tables.Tables, p tables.Plan) error {
 	b.WriteString("\n")
 	line := func(name, text string) {
 		if text != "" {
-			fmt.Fprintf(&b, "%-14s%s\n", name, text)
+			fmt.Fprintf(&b, "%-20s%s\n", name, text)
 		}
 	}
 	if p.ReadyBy != nil {
@@ -92,6 +92,9 @@ func writePlan(w io.Writer, t *tables.Tables, p tables.Plan) error {
 	line("maker says", fmt.Sprintf("%g h", p.MakerWaitHours))
 	line("window", windowLine(p))
 	line("feed", p.Feed.Advice+". "+p.Feed.Why)
+	for _, l := range p.Laminate {
+		line(l.Name, l.Text)
+	}
 	line("tests", strings.Join(p.Tests, ", "))
 	for i, text := range p.Cautions {
 		if i == 0 {

@@ -48,6 +48,36 @@ var printable = map[string]writers{
 		"csv":  table((*tables.Tables).Grains, tables.WriteGrainsCSV),
 		"json": table((*tables.Tables).Grains, tables.WriteGrainsJSON),
 	},
+	"vapour": {
+		"text": table((*tables.Tables).Vapours, writeVapours),
+		"csv":  table((*tables.Tables).Vapours, tables.WriteVapoursCSV),
+		"json": table((*tables.Tables).Vapours, tables.WriteVapoursJSON),
+	},
+	"rolls": {
+		"text": whole((*tables.Tables).Rolls, writeRolls),
+		"csv":  whole((*tables.Tables).Rolls, tables.WriteRollsCSV),
+		"json": whole((*tables.Tables).Rolls, tables.WriteRollsJSON),
+	},
+	"cuts": {
+		"text": table((*tables.Tables).Cuts, writeCuts),
+		"csv":  table((*tables.Tables).Cuts, tables.WriteCutsCSV),
+		"json": table((*tables.Tables).Cuts, tables.WriteCutsJSON),
+	},
+	"stacks": {
+		"text": table((*tables.Tables).StackValues, writeStacks),
+		"csv":  table((*tables.Tables).StackValues, tables.WriteStacksCSV),
+		"json": table((*tables.Tables).StackValues, tables.WriteStacksJSON),
+	},
+	"acclimatise": {
+		"text": table((*tables.Tables).AcclimatiseValues, writeAcclimatise),
+		"csv":  table((*tables.Tables).AcclimatiseValues, tables.WriteAcclimatiseCSV),
+		"json": table((*tables.Tables).AcclimatiseValues, tables.WriteAcclimatiseJSON),
+	},
+	"driven-ahead": {
+		"text": table((*tables.Tables).DrivenValues, writeDriven),
+		"csv":  table((*tables.Tables).DrivenValues, tables.WriteDrivenCSV),
+		"json": table((*tables.Tables).DrivenValues, tables.WriteDrivenJSON),
+	},
 	"humidity": {
 		"text": table((*tables.Tables).Humidities, writeHumidities),
 		"csv":  table((*tables.Tables).Humidities, tables.WriteHumiditiesCSV),
@@ -60,8 +90,13 @@ var printable = map[string]writers{
 	},
 }
 
-// table joins what computes a table to what writes it.
+// table joins what computes a table of values to what writes it.
 func table[V any](compute func(*tables.Tables) ([]V, error), write func(io.Writer, []V) error) func(io.Writer, *tables.Tables) error {
+	return whole(compute, write)
+}
+
+// whole joins what computes a table of several parts to what writes it.
+func whole[V any](compute func(*tables.Tables) (V, error), write func(io.Writer, V) error) func(io.Writer, *tables.Tables) error {
 	return func(w io.Writer, t *tables.Tables) error {
 		values, err := compute(t)
 		if err != nil {

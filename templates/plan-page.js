@@ -188,6 +188,8 @@
       return li;
     }));
     $('a-feed').replaceChildren(make('b', upper(plan.feed.advice) + '. '), plan.feed.why);
+    $('a-laminate-box').hidden = plan.laminate.length === 0;
+    fill($('a-laminate'), plan.laminate.flatMap((line) => [make('dt', upper(line.name)), make('dd', line.text)]));
     $('a-maker').textContent = hours(plan.maker_wait_hours);
     working(plan, j);
     fill($('a-cautions'), plan.cautions.map((text) => {
@@ -213,7 +215,7 @@
       return;
     }
     toAddress(j);
-    script('plan-data.js').then(() => Promise.all([script('plan-' + j.ink + '.js'), script('heat-' + j.medium + '.js')])).then(() => {
+    script('plan-data.js').then(() => Promise.all([script('plan-' + j.ink + '.js'), script('heat-' + j.medium + '.js'), script('laminate-' + j.medium + '.js')])).then(() => {
       if (mine !== turn) return;
       show(laydownPlan.answer(j), j);
     }).catch((fault) => {

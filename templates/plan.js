@@ -15,6 +15,7 @@
   let data = null;
   const inks = new Map();
   const heats = new Map();
+  const laminates = new Map();
 
   // ---- the slab: u(x) = level + Σ a_n·cos(β_n·x − φ_n), and the rest that the
   // modes do not carry (the program's package drying says why)
@@ -486,6 +487,25 @@
     return advise('turn it', 'turn');
   }
 
+  // The way that the grain lies once the advice has been followed.
+  function fedGrain(r, advice) {
+    if (!r.medium.grain) return '';
+    if (advice === 'as it lies' || advice === 'turn it') return 'across';
+    if (advice === 'cannot be turned' || advice === 'too wide that way') return 'along';
+    return 'unknown';
+  }
+
+  // What comes with the nip and after it, line by line.
+  function laminateLines(r, advice) {
+    const texts = laminates.get(r.medium.id).texts[r.film.id + '/' + r.machine.id] || {};
+    return [
+      ['start a test strip', texts.start],
+      ['silvering', (texts.silvering || {})[r.ink.id]],
+      ['cooling', texts.cooling],
+      ['curl', (texts.curl || {})[fedGrain(r, advice)]],
+    ].filter(([, text]) => text).map(([name, text]) => ({ name, text }));
+  }
+
   function cautions(r) {
     const list = ['nip'];
     if (r.film.class !== 'cold' || r.machine.heats_both) list.push('heat');
@@ -512,6 +532,7 @@
     const wrong = misfits(r);
     wrong.forEach(because);
     judgeHeat(plan, r, wrong.length > 0, because);
+    if (wrong.length === 0) plan.laminate = laminateLines(r, plan.feed.advice);
     if (plan.verdict !== 'change') return;
     if (p.verdict !== 'change' && wrong.length > 0) {
       const machines = data.laminators.filter((m) => m !== r.machine && fits(r.film, r.medium, m).length === 0 && r.sheet.across <= m.width_m);
@@ -612,7 +633,7 @@
     const plan = {
       verdict: 'go', reasons: [], wait_hours: null, wait_reason: '', remaining_hours: null,
       maker_wait_hours: r.ink.maker_h, ready_by: null, counted: '', window: null, window_reason: '',
-      others: [], feed: feed(r), cautions: cautions(r), tests: r.ink.tests || [],
+      others: [], laminate: [], feed: feed(r), cautions: cautions(r), tests: r.ink.tests || [],
     };
     const because = (reason) => {
       plan.reasons.push(reason);
@@ -632,7 +653,8 @@
     common(d) { data = d; },
     ink(d) { inks.set(d.id, d); },
     heat(d) { heats.set(d.medium, d); },
-    has: (ink, medium) => inks.has(ink) && heats.has(medium),
+    laminate(d) { laminates.set(d.medium, d); },
+    has: (ink, medium) => inks.has(ink) && heats.has(medium) && laminates.has(medium),
     data: () => data,
     answer,
   };

@@ -251,7 +251,8 @@
   function find(x, query, most) {
     const a = { hits: [], all: false, read: [], missing: [], closest: [], marks: new Set() };
     const items = itemsOf(x, query, a);
-    rank(x, items, posts(x, nameTerm(x, tokens(x, query))), most, a);
+    const read = a.read.reduce((q, r) => q.replace(r.typed, r.read), query); // what was read for what was typed
+    rank(x, items, posts(x, nameTerm(x, tokens(x, read))), most, a);
     a.missing = items.filter((it) => it.scores.size === 0).map((it) => it.typed);
     if (a.hits.length === 0) {
       for (const w of a.missing) {

@@ -24,16 +24,17 @@ type answers interface {
 	DemoPrints() ([]tables.DemoPrint, error)
 	PlanShards() (map[string][]byte, error)
 	Windows() ([]tables.WindowValue, error)
+	WindowAt(tables.WindowCase) (tables.WindowValue, error)
+	WindowsBySpeed(c tables.WindowCase, steps int) ([]tables.WindowValue, error)
+	WindowsByHumidity(c tables.WindowCase, steps int) ([]tables.WindowValue, error)
+	HumiditiesAt(tables.WindowCase, []quantity.Temperature) ([]tables.HumidityValue, error)
+	BondLine(tables.WindowCase, quantity.Temperature) (tables.BondCurve, error)
+	Profile(tables.WindowCase, quantity.Temperature) (tables.StackProfile, error)
 	WindowWorking(tables.WindowValue) (tables.Working, error)
 	WindowSpread(tables.WindowCase) ([]tables.Move, error)
 	Humidities() ([]tables.HumidityValue, error)
 	WindowPrints() ([]tables.WindowPrint, error)
 	WaitSpread(tables.WaitCase) ([]tables.WaitMove, error)
-	Afters() ([]tables.AfterValue, error)
-	After(tables.AfterCase) (tables.AfterValue, error)
-	AfterCurve(tables.AfterCase, quantity.Time) (tables.Curve, error)
-	UsualAfter(*shop.Ink, *shop.Medium) tables.AfterCase
-	FilmsOn(ink *shop.Ink, medium *shop.Medium, coverage string) []*shop.Film
 	ClaimPrints() ([]tables.ClaimPrint, error)
 	Coolings() ([]tables.CoolingValue, error)
 	CoolingWorking(tables.CoolingValue) (tables.Working, error)
@@ -44,6 +45,11 @@ type answers interface {
 	Bonds() ([]tables.BondValue, error)
 	BondWorking(tables.BondValue) (tables.Working, error)
 	Start(film, laminator string) (tables.StartSettings, bool)
+	Afters() ([]tables.AfterValue, error)
+	After(tables.AfterCase) (tables.AfterValue, error)
+	AfterCurve(tables.AfterCase, quantity.Time) (tables.Curve, error)
+	UsualAfter(*shop.Ink, *shop.Medium) tables.AfterCase
+	FilmsOn(ink *shop.Ink, medium *shop.Medium, coverage string) []*shop.Film
 }
 
 // waits is the whole table of waits with a way to find one.

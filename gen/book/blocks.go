@@ -15,14 +15,16 @@ import (
 	"github.com/yuin/goldmark/util"
 )
 
-// blockRenderer writes code blocks and tables our way: code with classes for
-// its colours, tables in a region that scrolls.
+// blockRenderer writes code blocks and tables our way, code with classes for
+// its colours and tables in a region that scrolls; and what our marks in
+// braces stand for.
 type blockRenderer struct{}
 
 // RegisterFuncs names the nodes that it writes.
 func (blockRenderer) RegisterFuncs(reg renderer.NodeRendererFuncRegisterer) {
 	reg.Register(ast.KindFencedCodeBlock, fencedCode)
 	reg.Register(extast.KindTable, table)
+	reg.Register(insertKind, renderInsert)
 }
 
 var codeFormat = chromahtml.New(chromahtml.WithClasses(true), chromahtml.ClassPrefix("c-"), chromahtml.WithCSSComments(false), chromahtml.TabWidth(4))

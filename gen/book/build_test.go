@@ -17,7 +17,7 @@ var update = flag.Bool("update", false, "write the golden pages anew")
 
 // kinds is one page of each kind of the small handbook.
 var kinds = []string{
-	"index.html", "plan.html", "search.html", "glossary.html", "sources.html",
+	"index.html", "plan.html", "search.html", "glossary.html", "index-az.html", "sources.html",
 	"tables/index.html", "tables/waits.html", "tables/waits-test-solvent.html",
 	"tables/after.html", "tables/after-test-solvent.html",
 	"materials/index.html", "materials/inks/test-solvent.html", "materials/media/test-vinyl.html",
@@ -150,16 +150,17 @@ func TestEveryPage(t *testing.T) {
 	}
 }
 
-// TestDemoBookHasNoProblems builds the chapters that come with the program on
-// a shop that lacks their materials: only computed blocks may complain, and
-// they must.
+// TestChaptersOfTheProgramOnAnotherShop builds the chapters that come with the
+// program on a shop that lacks their materials: only what names a material may
+// complain, and it must. The words of the program lead somewhere in any shop.
 func TestChaptersOfTheProgramOnAnotherShop(t *testing.T) {
 	_, problems := Build(smallTables(t), content.Files, templates.Files)
 	if len(problems) == 0 {
 		t.Fatal("the small shop has no eco-solvent ink, yet nothing complains")
 	}
 	for _, p := range problems {
-		if !strings.HasPrefix(p.File, "content/") || !strings.HasPrefix(p.Message, "no ") {
+		names := strings.HasPrefix(p.Message, "no ") || strings.HasPrefix(p.Message, `the link "../materials/`)
+		if !strings.HasPrefix(p.File, "content/") || p.File == "content/words.yaml" || !names {
 			t.Errorf("an unexpected problem: %s", p)
 		}
 	}

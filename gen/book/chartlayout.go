@@ -3,6 +3,8 @@ package book
 import (
 	"fmt"
 	"strings"
+
+	"laydown/gen/book/draw"
 )
 
 // chartLayout is how a chart stands on a paper: the widths of its columns and
@@ -28,7 +30,7 @@ const (
 	whereEm    = 0.62
 	smallEm    = 0.5  // labels over heads, advice
 	lineEm     = 0.4  // the line with the stamp
-	underEm    = 0.6  // the second unit in a cell
+	underEm    = 0.7  // the second unit in a cell: as small as the media's names
 	numberEm   = 1.08 // numbers in cells
 	leading    = 1.12 // of text in several lines
 	groupPad   = 0.18 // over the labels of the heads
@@ -53,7 +55,7 @@ func layOut(c wallChart, p paper) chartLayout {
 	width, _ := p.content()
 	l.Columns = make([]float64, len(c.Heads))
 	for i, h := range c.Heads {
-		l.Columns[i] = textWidth(h.Top)
+		l.Columns[i] = draw.TextWidth(h.Top)
 		for _, r := range c.Rows {
 			l.Columns[i] = max(l.Columns[i], r.Cells[i].width())
 		}
@@ -77,17 +79,17 @@ func layOut(c wallChart, p paper) chartLayout {
 			w += l.Columns[at]
 			at++
 		}
-		lines := linesOf(g.Text, w/smallEm/regularShare)
+		lines := linesOf(g.Text, w/smallEm/draw.RegularShare)
 		l.groups = max(l.groups, groupPad+float64(lines)*smallEm*em*leading)
 	}
-	whereWidth := width - titleEm*textWidth(c.Title) - 2
-	where := float64(linesOf(c.Where, whereWidth/whereEm/regularShare)) * whereEm * em * leading
+	whereWidth := width - titleEm*draw.TextWidth(c.Title) - 2
+	where := float64(linesOf(c.Where, whereWidth/whereEm/draw.RegularShare)) * whereEm * em * leading
 	l.title = max(titleEm*em, where) + partGap
 	l.foot = partGap
 	for _, text := range []string{c.Advice, c.Hazard + " " + c.HazardText} {
 		l.foot += float64(linesOf(text, width/smallEm)) * smallEm * em * leading
 	}
-	line := linesOf(c.Imprint, (width-textWidth("KM-WW")-0.4-1.5)/lineEm/regularShare)
+	line := linesOf(c.Imprint, (width-draw.TextWidth("KM-WW")-0.4-1.5)/lineEm/draw.RegularShare)
 	l.foot += max(em, float64(line)*lineEm*em*leading)
 	return l
 }
@@ -99,7 +101,7 @@ func (c chartCell) width() float64 {
 	}
 	w := 0.0
 	for _, line := range c.Lines {
-		w = max(w, numberEm*regularShare*textWidth(line.Text), underEm*regularShare*textWidth(line.Under))
+		w = max(w, numberEm*draw.RegularShare*draw.TextWidth(line.Text), underEm*draw.RegularShare*draw.TextWidth(line.Under))
 	}
 	return w
 }
@@ -126,7 +128,7 @@ func (c chartCell) height() float64 {
 func (l chartLayout) height(r chartRow) float64 {
 	names := l.names - nameGap
 	h := float64(linesOf(r.Name, names)) * em
-	h += underGap + float64(linesOf(r.Under, names/mediumCap/regularShare))*mediumCap*em*leading
+	h += underGap + float64(linesOf(r.Under, names/mediumCap/draw.RegularShare))*mediumCap*em*leading
 	for _, c := range r.Cells {
 		h = max(h, c.height())
 	}

@@ -73,7 +73,7 @@ func (b *builder) wallCharts() []wallChart {
 	if c := b.waitChart(); len(c.Rows) > 0 {
 		list = append(list, c)
 	}
-	return list
+	return append(list, b.windowCharts()...)
 }
 
 // sheets sets a chart on as many sheets of a paper as it takes, and adds the

@@ -204,7 +204,7 @@ func (b *builder) claimRows() ([]demoRow, error) {
 }
 
 // computedWarnings lists what the makers' figures and the physics disagree on.
-func (b *builder) computedWarnings() template.HTML {
+func (b *builder) computedWarnings(asked) template.HTML {
 	l := list{}
 	for _, w := range b.answers.Warnings() {
 		it := item{Text: w.Text}

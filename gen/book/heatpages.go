@@ -141,10 +141,11 @@ func (b *builder) windowEntry(k windowKey) windowEntry {
 	case !v.Open():
 		e.Why = why(v)
 	default:
-		c := windowCell(v, k)
+		c := windowCell(v, "")
 		e.Text, e.Under = c.Text+"\u00a0°C", c.Under+"\u00a0°F"
 		if c.Then != "" {
-			e.Text, e.Under = c.Text+", then "+c.Then+"\u00a0°C", c.Under+", then "+c.ThenUnder+"\u00a0°F"
+			first, steady := v.Spans()
+			e.Text, e.Under = "first "+spanText(first), "then "+spanText(steady)
 		}
 	}
 	return e
@@ -161,13 +162,14 @@ func (b *builder) humidityPage(films []*shop.Film) {
 	steps := len(tables.SetSteps)
 	for _, f := range films {
 		g := grid{ID: "film-" + f.ID, Caption: upperFirst(f.Name) + ": highest relative humidity of the sheet in %, by set temperature", Corner: "usual speed, 23 °C 73 °F", Wide: true,
-			Note: fmt.Sprintf("“any” is anything up to %.0f %%; an empty cell is a setting that will not do however dry the sheet is.", tables.HumidityMost*100)}
+			Note: dampNote}
 		for _, c := range tables.SetSteps {
 			g.Heads = append(g.Heads, gridHead{Top: fmt.Sprintf("%.0f\u00a0°C", c), Under: fmt.Sprintf("%.0f\u00a0°F", fahrenheit(c))})
 		}
 		for i := 0; i+steps <= len(list); i += steps {
 			if list[i].Film == f.ID {
-				g.Rows = append(g.Rows, b.humidityRow(f, list[i:i+steps]))
+				p := hotPair{f, b.shop.Medium(list[i].Medium), b.shop.Laminator(list[i].Laminator)}
+				g.Rows = append(g.Rows, b.humidityRow(p, lowerFirst(short(p.machine.Name)), list[i:i+steps]))
 			}
 		}
 		p.Parts = append(p.Parts, gridsPart{Name: f.Name, More: "/tables/windows-" + f.ID + ".html", Grid: g})
@@ -178,13 +180,15 @@ func (b *builder) humidityPage(films []*shop.Film) {
 	b.export("tables/humidity.json", func(w io.Writer) error { return tables.WriteHumiditiesJSON(w, list) })
 }
 
-func (b *builder) humidityRow(f *shop.Film, values []tables.HumidityValue) gridRow {
-	pair := hotPair{f, b.shop.Medium(values[0].Medium), b.shop.Laminator(values[0].Laminator)}
-	r := gridRow{Name: pair.medium.Name, Under: lowerFirst(short(pair.machine.Name)), Href: "/materials/media/" + pair.medium.ID + ".html"}
+// dampNote explains the cells of the highest humidities.
+var dampNote = fmt.Sprintf("“any” is anything up to %.0f %%; an empty cell is a setting that will not do however dry the sheet is.", tables.HumidityMost*100)
+
+func (b *builder) humidityRow(p hotPair, under string, values []tables.HumidityValue) gridRow {
+	r := gridRow{Name: p.medium.Name, Under: under, Href: "/materials/media/" + p.medium.ID + ".html"}
 	for _, v := range values {
 		c := gridCell{}
 		if v.Runs {
-			c = gridCell{Text: fmt.Sprintf("%.0f", v.Humidity.Percent()), Href: windowHref(b.here(pair))}
+			c = gridCell{Text: fmt.Sprintf("%.0f", v.Humidity.Percent()), Href: windowHref(b.here(p))}
 			if v.Free {
 				c.Text = "any"
 			}
@@ -211,7 +215,7 @@ func (b *builder) windowsOn(medium *shop.Medium) (grid, bool) {
 		for _, m := range machines {
 			keys = append(keys, b.here(hotPair{f, medium, m}))
 		}
-		g.Rows = append(g.Rows, b.windowRow(f.Name, "", "/materials/films/"+f.ID+".html", keys))
+		g.Rows = append(g.Rows, windowRow(f.Name, "", "/materials/films/"+f.ID+".html", b.ofTable(keys)))
 	}
 	return g.withWindowSigns(), len(g.Rows) > 0
 }
@@ -226,7 +230,7 @@ func (b *builder) windowsIn(machine *shop.Laminator) (grid, bool) {
 		if !ok {
 			continue
 		}
-		g.Rows = append(g.Rows, b.windowRow(f.Name, "on "+lowerFirst(pair.medium.Name), "/materials/films/"+f.ID+".html", atSpeeds(pair, room.ID)))
+		g.Rows = append(g.Rows, windowRow(f.Name, "on "+lowerFirst(pair.medium.Name), "/materials/films/"+f.ID+".html", b.ofTable(atSpeeds(pair, room.ID))))
 	}
 	return g.withWindowSigns(), len(g.Rows) > 0
 }
@@ -234,22 +238,16 @@ func (b *builder) windowsIn(machine *shop.Laminator) (grid, bool) {
 // measureFirst lists what moves the bounds of a film's window, in its maker's
 // case, over the spread of each input: the first moves them most.
 func (b *builder) measureFirst(f *shop.Film) (list, bool) {
-	machine := b.makersMachine(f)
-	if machine == nil {
-		return list{}, false
-	}
-	pair, ok := b.ordinary(f, machine)
+	pair, ok := b.makersPair(f)
 	if !ok {
 		return list{}, false
 	}
-	room := b.shop.Room(b.shop.Front.Room.ID)
-	moves, err := b.answers.WindowSpread(tables.WindowCase{Film: f.ID, Medium: pair.medium.ID, Laminator: machine.ID,
-		Speed: machine.Usual.Best, Temperature: room.Temperature.Best, Humidity: room.Humidity.Best})
+	moves, err := b.answers.WindowSpread(b.hotCase(pair, pair.machine.Usual.Best))
 	if err != nil {
 		b.fault("materials/films/"+f.ID+".html", err)
 		return list{}, false
 	}
-	l := list{Name: "What to measure first", Lead: "How far a bound of the window moves over the spread of each input: on " + lowerFirst(pair.medium.Name) + ", " + lowerFirst(machine.Name) + ", usual speed."}
+	l := list{Name: "What to measure first", Lead: "How far a bound of the window moves over the spread of each input: on " + lowerFirst(pair.medium.Name) + ", " + lowerFirst(pair.machine.Name) + ", usual speed."}
 	for _, m := range moves {
 		l.Items = append(l.Items, item{Text: upperFirst(m.Input), Under: "moves it by " + quantity.Both(m.Size())})
 	}

@@ -23,9 +23,17 @@ func (b *builder) index(views []view, words search.Words) {
 		}
 	}
 	for _, t := range words.Terms {
-		entries = append(entries, search.Entry{URL: "glossary.html#" + slug(t.Term), Title: t.Term, Section: "A–Z", Kind: "word", Text: t.Meaning, Also: t.Also})
+		entries = append(entries, search.Entry{URL: "glossary.html#" + slug(t.Term), Title: t.Term, Section: "A–Z", Kind: "word", Text: wordText(t), Also: t.Also})
 	}
 	b.file("script/search-index.js", search.Build(entries, words).Script())
+}
+
+// wordText is what a term's entry shows: its meaning and its other names.
+func wordText(t search.Term) string {
+	if len(t.Also) == 0 {
+		return t.Meaning
+	}
+	return t.Meaning + " Also " + strings.Join(t.Also, ", ") + "."
 }
 
 // section is a stretch of a page under a heading with an id.
@@ -33,7 +41,7 @@ type section struct{ ID, Title, Text string }
 
 // sections parts a page's text at its headings of the second and third level.
 // Numbers of computed tables and of workings are left out: they are looked up
-// in their tables.
+// in their tables. So are marks of sources.
 func sections(page string) []section {
 	parts := []section{{}}
 	var text strings.Builder
@@ -52,9 +60,9 @@ func sections(page string) []section {
 		take(t.At)
 		last = t.End
 		switch {
-		case t.Close && (t.Name == "td" || t.Name == "svg") && skip > 0:
+		case t.Close && (t.Name == "td" || t.Name == "svg" || t.Name == "cite") && skip > 0:
 			skip--
-		case !t.Close && (t.Name == "svg" || t.Name == "td" && strings.Contains(t.get("class"), "num")):
+		case !t.Close && (t.Name == "svg" || t.Name == "cite" || t.Name == "td" && strings.Contains(t.get("class"), "num")):
 			skip++
 		case (t.Name == "h2" || t.Name == "h3") && !t.Close && t.get("id") != "":
 			flush()

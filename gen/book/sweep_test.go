@@ -19,11 +19,11 @@ func TestSweepFindsPlantedFaults(t *testing.T) {
 		{"a dead place", `<a href="/plan.html#none">x</a>`, `the link "plan.html#none": the page has no place called "none"`},
 	}
 	for _, row := range rows {
-		files := onlyTemplates(t, "glossary.html", `{{define "main"}}`+row.main+`{{end}}`)
+		files := onlyTemplates(t, "search.html", `{{define "main"}}`+row.main+`{{end}}`)
 		_, problems := Build(smallTables(t), smallContent(), files)
 		var got []string
 		for _, p := range problems {
-			if p.File != "glossary.html" {
+			if p.File != "search.html" {
 				t.Errorf("%s: a problem elsewhere: %s", row.name, p)
 			}
 			got = append(got, p.Message)

@@ -1,6 +1,7 @@
 package book
 
 import (
+	"slices"
 	"strings"
 
 	"laydown/gen/quantity"
@@ -82,37 +83,59 @@ type foldColumn struct {
 	working tables.Working
 }
 
-// fold lines up the steps of several values. A step that one lacks leaves a gap.
+// fold lines up the steps of several values.
 func (b *builder) fold(name string, columns []foldColumn) workingFold {
 	f := workingFold{Name: name}
-	at := map[string]int{}
-	noted := map[string]bool{}
+	lines := newStepLines(b, len(columns))
 	for i, c := range columns {
 		f.Cells = append(f.Cells, c.workingCell)
-		seen := map[string]int{}
-		for _, s := range c.working.Steps {
-			key := s.Symbol + "\x00" + s.Text
-			seen[key]++
-			key += strings.Repeat("'", seen[key])
-			k, ok := at[key]
-			if !ok {
-				k = len(f.Steps)
-				at[key] = k
-				f.Steps = append(f.Steps, workingStep{Symbol: s.Symbol, Text: s.Text, Source: b.source(s.Source), Shown: make([]string, len(columns))})
-			}
-			f.Steps[k].Shown[i] = s.Shown
-		}
-		for _, n := range c.working.Notes {
-			if !noted[n] {
-				noted[n] = true
-				f.Notes = append(f.Notes, n)
-			}
-		}
-	}
-	for k := range f.Steps {
-		f.Steps[k].Same = allEqual(f.Steps[k].Shown)
+		lines.add(i, c.working)
 	}
 	return f
+}
+
+// stepLines line up the steps of several workings beside one another.
+type stepLines struct {
+	b     *builder
+	n     int // how many workings
+	at    map[string]int
+	steps []workingStep
+	notes []string
+}
+
+func newStepLines(b *builder, n int) *stepLines {
+	return &stepLines{b: b, n: n, at: map[string]int{}}
+}
+
+// add takes the i-th working. A step that another lacks leaves a gap there; one that
+// says the same words twice stands twice.
+func (l *stepLines) add(i int, w tables.Working) {
+	seen := map[string]int{}
+	for _, s := range w.Steps {
+		key := s.Symbol + "\x00" + s.Text
+		seen[key]++
+		key += strings.Repeat("'", seen[key])
+		k, ok := l.at[key]
+		if !ok {
+			k = len(l.steps)
+			l.at[key] = k
+			l.steps = append(l.steps, workingStep{Symbol: s.Symbol, Text: s.Text, Source: l.b.source(s.Source), Shown: make([]string, l.n)})
+		}
+		l.steps[k].Shown[i] = s.Shown
+	}
+	for _, note := range w.Notes {
+		if !slices.Contains(l.notes, note) {
+			l.notes = append(l.notes, note)
+		}
+	}
+}
+
+// lined are the lines, those marked that say the same for all, and the notes.
+func (l *stepLines) lined() ([]workingStep, []string) {
+	for k := range l.steps {
+		l.steps[k].Same = allEqual(l.steps[k].Shown)
+	}
+	return l.steps, l.notes
 }
 
 func allEqual(list []string) bool {

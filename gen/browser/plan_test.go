@@ -107,6 +107,7 @@ type answered struct {
 	Others         []string        `json:"others"`
 	Feed           tables.Feed     `json:"feed"`
 	Cautions       []string        `json:"cautions"`
+	Laminate       []tables.Line   `json:"laminate"`
 	Tests          []string        `json:"tests"`
 }
 
@@ -196,7 +197,7 @@ func ask(made *tables.Tables, job tables.Job) answered {
 	return answered{
 		Verdict: p.Verdict, Reasons: p.Reasons, WaitHours: p.WaitHours, WaitReason: p.WaitReason,
 		RemainingHours: p.RemainingHours, MakerWaitHours: p.MakerWaitHours, ReadyBy: p.ReadyBy, Counted: p.Counted,
-		Window: p.Window, WindowReason: p.WindowReason, Others: p.Others, Feed: p.Feed, Cautions: p.Cautions, Tests: p.Tests,
+		Window: p.Window, WindowReason: p.WindowReason, Others: p.Others, Feed: p.Feed, Cautions: p.Cautions, Laminate: p.Laminate, Tests: p.Tests,
 	}
 }
 
@@ -209,6 +210,9 @@ func oneLine(t *testing.T, a answered) string {
 	}
 	if len(a.Tests) == 0 {
 		a.Tests = nil
+	}
+	if len(a.Laminate) == 0 {
+		a.Laminate = nil
 	}
 	b, err := json.Marshal(a)
 	if err != nil {
@@ -236,7 +240,7 @@ func scripts(s *shop.Shop) string {
 		names = append(names, "'plan-"+ink.ID+".js'")
 	}
 	for _, medium := range s.Media {
-		names = append(names, "'heat-"+medium.ID+".js'")
+		names = append(names, "'heat-"+medium.ID+".js'", "'laminate-"+medium.ID+".js'")
 	}
 	return strings.Join(names, ",")
 }

@@ -35,6 +35,9 @@ func (l *loader) checkMeaning(s *Shop) {
 		c.vapourGivenOnce(carrier)
 		c.antoineOrder(carrier)
 	}
+	for _, r := range s.Rooms {
+		c.mixingWithinSense(r)
+	}
 	for _, ink := range s.Inks {
 		c.driesAsItSays(ink)
 		c.coverageOrder(ink)
@@ -73,6 +76,15 @@ func (l *loader) checkMeaning(s *Shop) {
 	}
 	for _, p := range s.Claims {
 		c.claimFits(p)
+	}
+	for _, r := range s.Checks {
+		c.generalCheckFits(r)
+	}
+	for _, r := range s.Faults {
+		c.familyFits(r)
+	}
+	for _, r := range s.FaultsLog {
+		c.loggedFits(r)
 	}
 	c.contactsThere()
 	c.chartRows()

@@ -52,6 +52,8 @@ materials.yaml:51:5: toner does not belong to an ink that dries by oxidation: ta
 			`materials.yaml:45:15: medium "test-vinyl" is not printed with ink "test-toner": list the ink in the medium's inks, or name another medium`},
 		{"maker's medium cannot be stored so", "materials.yaml", "storage: on-the-line", "storage: in-a-stack",
 			`materials.yaml:25:16: storage "in-a-stack" takes sheet, and medium "test-vinyl" comes as roll: name another storage`},
+		{"air mixed better than perfectly", "rooms.yaml", "    air_changes: 2 1/h\n", "    air_changes: 2 1/h\n    mixing: 0.5\n",
+			`rooms.yaml:12:5: room "back-room" has a mixing factor of 0.5: write one from 1, perfect, to 10, very poor`},
 		{"foam", "materials.yaml", "grammage: 108 g/m2", "grammage: 20 g/m2",
 			`materials.yaml:62:15: medium "test-vinyl" would have a density of 250 kg/m³ (20 g/m2 over 80 µm): media lie between 300 and 1800 kg/m³; check grammage and thickness`},
 		{"sheet without length", "materials.yaml", "    sheet_length: 450 mm\n", "",

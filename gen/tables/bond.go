@@ -233,6 +233,20 @@ func (t *Tables) knowsBond(p pairing) bool {
 	return p.machine.NipLoad.Set && t.shop.Substance(p.film.Adhesive.ID).Flows != nil
 }
 
+// bondedInks are the inks of a medium whose prints the film may go on, as far as the data
+// knows what has to be wetted.
+func (t *Tables) bondedInks(p pairing) []*shop.Ink {
+	var list []*shop.Ink
+	for _, ref := range p.medium.Inks {
+		ink := t.shop.Ink(ref.ID)
+		if v := t.pair(ink, p.medium, p.film, "normal").Verdict; v == Change || v == Refuse || !ink.Relief.Set && !p.medium.Texture.Set {
+			continue
+		}
+		list = append(list, ink)
+	}
+	return list
+}
+
 // Bonds computes the whole table: every film on every print of a medium, in every machine
 // that takes both, in the shop's usual room, unless the shop's rules speak against it.
 func (t *Tables) Bonds() ([]BondValue, error) {
@@ -250,11 +264,7 @@ func (t *Tables) Bonds() ([]BondValue, error) {
 			return nil, err
 		}
 		var list []BondValue
-		for _, ref := range p.medium.Inks {
-			ink := t.shop.Ink(ref.ID)
-			if v := t.pair(ink, p.medium, p.film, "normal").Verdict; v == Change || v == Refuse || !ink.Relief.Set && !p.medium.Texture.Set {
-				continue
-			}
+		for _, ink := range t.bondedInks(p) {
 			v, err := t.bondOf(BondCase{ink.ID, LaminateCase{p.film.ID, p.medium.ID, p.machine.ID, room.ID}}, p, ink, through)
 			if err != nil {
 				return nil, err

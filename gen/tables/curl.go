@@ -127,13 +127,18 @@ func (t *Tables) joinedIn(solver *nip.Solver, c LaminateCase, grain string) (*ba
 	return t.laminate(solver, p, grain, room.Temperature.Best, room.Humidity.Best)
 }
 
+// bends says that the data holds what the curl of a film on a medium needs.
+func (t *Tables) bends(film *shop.Film, medium *shop.Medium) bool {
+	return knowsCurl(medium) && (film.Class == "cold" || knowsHeat(medium) && t.knowsSetting(film))
+}
+
 // laminates lists every film on every medium in every machine that takes both, hot and
 // cold, in the data's order.
 func (t *Tables) laminates() []pairing {
 	var list []pairing
 	for _, film := range t.shop.Films {
 		for _, medium := range t.shop.Media {
-			if !knowsCurl(medium) || film.Class != "cold" && !(knowsHeat(medium) && t.knowsSetting(film)) {
+			if !t.bends(film, medium) {
 				continue
 			}
 			for _, machine := range t.shop.Laminators {

@@ -45,7 +45,7 @@ func (t *Tables) BondLine(c WindowCase, set quantity.Temperature) (BondCurve, er
 		return BondCurve{}, err
 	}
 	r := new(nip.Response)
-	if err := run(nip.NewSolver(), p, pass, r); err != nil {
+	if err := run(nip.NewDetailedSolver(), p, pass, r); err != nil {
 		return BondCurve{}, err
 	}
 	v, err := t.judge(c, p, r)
@@ -119,7 +119,7 @@ func (t *Tables) Profile(c WindowCase, set quantity.Temperature) (StackProfile, 
 		return StackProfile{}, err
 	}
 	r := new(nip.Response)
-	if err := run(nip.NewSolver(), p, pass, r); err != nil {
+	if err := run(nip.NewDetailedSolver(), p, pass, r); err != nil {
 		return StackProfile{}, err
 	}
 	v, err := t.judge(c, p, r)

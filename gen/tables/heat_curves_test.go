@@ -19,7 +19,8 @@ func usualCase(t *testing.T, c tables.WindowCase) tables.WindowCase {
 
 // TestBondLineMeetsItsBound: at the lowest set temperature the highest point of
 // the drawn bond line is the adhesive's activation, at the highest the limit
-// that the window names: the drawing and the table say the same.
+// that the window names: the drawing and the table say the same. The drawing has
+// finer cells and steps, so they may part by the 0.1 K that package nip states.
 func TestBondLineMeetsItsBound(t *testing.T) {
 	made := demo(t)
 	for _, c := range hotCases {
@@ -45,7 +46,7 @@ func TestBondLineMeetsItsBound(t *testing.T) {
 			for _, b := range curve.First[from(curve):] {
 				top = max(top, b.Print.Celsius())
 			}
-			if math.Abs(top-bound.At.Celsius()) > 1e-6 {
+			if math.Abs(top-bound.At.Celsius()) > 0.1 {
 				t.Errorf("%s on %s: at the bound for %s the bond line reaches %.4f °C, the limit is %.4f °C", c.Film, c.Medium, bound.Limit, top, bound.At.Celsius())
 			}
 		}

@@ -61,6 +61,11 @@ func (t *Tables) judgeFilm(p *Plan, r request) error {
 	if err := t.judgeHeat(p, r, len(misfits) > 0); err != nil {
 		return err
 	}
+	if len(misfits) == 0 {
+		if err := t.judgeLaminate(p, r); err != nil {
+			return err
+		}
+	}
 	if p.Verdict != Change {
 		return nil
 	}

@@ -42,6 +42,9 @@ type Plan struct {
 	Others   []string `json:"others,omitempty"`
 	Feed     Feed     `json:"feed"`
 	Cautions []string `json:"cautions"`
+	// Laminate is where a test strip begins and what comes after the nip, at the
+	// machine's usual speed in the shop's usual room.
+	Laminate []Line   `json:"laminate,omitempty"`
 	Tests    []string `json:"tests,omitempty"` // readiness tests (heading ids)
 	Working  Working  `json:"working"`
 	// HeatWorking is the way to the window.

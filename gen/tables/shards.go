@@ -10,8 +10,8 @@ import (
 )
 
 // PlanShards makes the scripts that the plan page answers from: one for what
-// every job needs, one for each ink (how it dries) and one for each medium
-// (what heat does on it). Each calls a function of the page's own
+// every job needs, one for each ink (how it dries) and two for each medium
+// (what heat does on it, and what comes after the nip). Each calls a function of the page's own
 // script with plain data. All numbers are computed here; the page multiplies
 // the modes of the storages through a print's history.
 //
@@ -36,6 +36,15 @@ func (t *Tables) PlanShards() (map[string][]byte, error) {
 			return nil, fmt.Errorf("%s: %w", medium.ID, err)
 		}
 		if err := put("heat-"+medium.ID+".js", "heat", s); err != nil {
+			return nil, err
+		}
+	}
+	laminates, err := t.laminateShards()
+	if err != nil {
+		return nil, err
+	}
+	for _, s := range laminates {
+		if err := put("laminate-"+s.Medium+".js", "laminate", s); err != nil {
 			return nil, err
 		}
 	}

@@ -12,6 +12,9 @@ import (
 	"laydown/gen/drying"
 	"laydown/gen/nip"
 	"laydown/gen/paper"
+	"laydown/gen/roll"
+	"laydown/gen/stack"
+	"laydown/gen/vent"
 	"laydown/testdata"
 )
 
@@ -25,6 +28,9 @@ var verifiers = map[string]func(what string, given map[string]float64) (float64,
 	"drying":  drying.Verify,
 	"nip":     nip.Verify,
 	"paper":   paper.Verify,
+	"roll":    roll.Verify,
+	"vent":    vent.Verify,
+	"stack":   stack.Verify,
 }
 
 // Verified is one source of published values with what this build computes for them.

@@ -32,7 +32,7 @@ func (x *Index) Find(query string, max int) []Hit { return x.Ask(query, max).Hit
 func (x *Index) Ask(query string, max int) Answer {
 	var a Answer
 	items := x.items(query, &a)
-	a.Hits, a.All = x.rank(items, x.posts[nameTerm(Tokens(query))], max)
+	a.Hits, a.All = x.rank(items, x.posts[nameTerm(Tokens(reread(query, a.Read)))], max)
 	for _, it := range items {
 		if len(it.scores) == 0 {
 			a.Missing = append(a.Missing, it.typed)
@@ -44,6 +44,14 @@ func (x *Index) Ask(query string, max int) Answer {
 		}
 	}
 	return a
+}
+
+// reread puts the words that were read into the place of the typed ones.
+func reread(query string, read []Reading) string {
+	for _, r := range read {
+		query = strings.Replace(query, r.Typed, r.Read, 1)
+	}
+	return query
 }
 
 // items splits a query into what it asks for.

@@ -17,8 +17,23 @@ type Term struct {
 	Also     []string // other names of the same thing: each finds the others
 	Misspelt []string // wrong spellings: each is read as the term
 	Near     []string // words that should lead here too, though they mean more, or less
+	See      []Place  // where the handbook answers: the first that it has
+	Beside   []string // terms to read this one beside
 	Source   string   // where the meaning is from
-	Line     int      // in the file it was read from
+	Pos      Pos      // where it was written
+}
+
+// Place is an address in the handbook, such as chapters/storage.html#tight-roll,
+// and where it was written.
+type Place struct {
+	Address string
+	Pos     Pos
+}
+
+// Pos is a place in a file of words.
+type Pos struct {
+	File      string
+	Line, Col int
 }
 
 // Words is the glossary.
@@ -32,8 +47,11 @@ type Words struct{ Terms []Term }
 //	    also: [silver specks, frost]
 //	    misspelt: [silverring]
 //	    near: [mirror]
+//	    see: [chapters/storage.html#tight-roll, materials/index.html]
+//	    beside: [haze]
 //	    source: common practice, no source
 //
+// A term, its other names and its wrong spellings belong to one term only.
 // The error lists every problem, one a line, as name:line:column: message.
 func ReadWords(name string, data []byte) (Words, error) {
 	r := reader{name: name}
@@ -66,33 +84,128 @@ func ReadWords(name string, data []byte) (Words, error) {
 			}
 		},
 	}, "words")
-	seen := map[string]int{}
-	for _, t := range words.Terms {
-		if first, ok := seen[t.Term]; ok && t.Term != "" {
-			r.problem(&yaml.Node{Line: t.Line, Column: 1}, "term %q stands already in line %d", t.Term, first)
-		}
-		seen[t.Term] = t.Line
-	}
+	r.unique(words.Terms)
 	return words, errors.Join(r.problems...)
 }
 
+// unique reports names that two terms have.
+func (r *reader) unique(terms []Term) {
+	owner := map[string]Term{}
+	for _, t := range terms {
+		for _, name := range t.names() {
+			key := nameKey(name)
+			first, taken := owner[key]
+			switch {
+			case !taken:
+				owner[key] = t
+			case first.Pos == t.Pos:
+			case name == t.Term && name == first.Term:
+				r.problem(t.Pos.node(), "term %q stands already in line %d", name, first.Pos.Line)
+			default:
+				r.problem(t.Pos.node(), "term %q: %q is a name of %q too, in line %d", t.Term, name, first.Term, first.Pos.Line)
+			}
+		}
+	}
+}
+
+// names are the term, its other names and its wrong spellings.
+func (t Term) names() []string {
+	return append(append([]string{t.Term}, t.Also...), t.Misspelt...)
+}
+
+// nameKey is what two spellings of one name have in common.
+func nameKey(name string) string {
+	var parts []string
+	for _, t := range Tokens(name) {
+		if t.Kind == Word {
+			parts = append(parts, t.Text)
+		}
+	}
+	return strings.Join(parts, " ")
+}
+
 // With returns the words with those of a shop's own file: a term of the same
-// name takes the place of ours, others follow.
+// name takes the place of ours, others follow, and a name that the shop gives
+// to one of its terms is no longer a name of ours.
 func (w Words) With(own Words) Words {
-	at := map[string]int{}
-	out := Words{append([]Term(nil), w.Terms...)}
-	for i, t := range out.Terms {
-		at[t.Term] = i
+	taken := map[string]bool{}
+	at := map[string]Term{}
+	for _, t := range own.Terms {
+		at[t.Term] = t
+		for _, name := range t.names() {
+			taken[nameKey(name)] = true
+		}
+	}
+	var out Words
+	ours := map[string]bool{}
+	for _, t := range w.Terms {
+		ours[t.Term] = true
+		if theirs, ok := at[t.Term]; ok {
+			out.Terms = append(out.Terms, theirs)
+			continue
+		}
+		if taken[nameKey(t.Term)] {
+			continue
+		}
+		t.Also, t.Misspelt = without(t.Also, taken), without(t.Misspelt, taken)
+		out.Terms = append(out.Terms, t)
 	}
 	for _, t := range own.Terms {
-		if i, ok := at[t.Term]; ok {
-			out.Terms[i] = t
-		} else {
+		if !ours[t.Term] {
 			out.Terms = append(out.Terms, t)
 		}
 	}
 	return out
 }
+
+// without leaves out the names that are taken.
+func without(names []string, taken map[string]bool) []string {
+	var left []string
+	for _, name := range names {
+		if !taken[nameKey(name)] {
+			left = append(left, name)
+		}
+	}
+	return left
+}
+
+// Unknown lists what stands under beside and is no term, as
+// file:line:column: message.
+func (w Words) Unknown() []string {
+	known := map[string]bool{}
+	for _, t := range w.Terms {
+		known[t.Term] = true
+	}
+	var out []string
+	for _, t := range w.Terms {
+		for _, name := range t.Beside {
+			if known[name] && name != t.Term {
+				continue
+			}
+			message := fmt.Sprintf("%s:%d:%d: term %q: beside names %q, which is no other term here", t.Pos.File, t.Pos.Line, t.Pos.Col, t.Term, name)
+			if near := w.nearestTerm(name); near != "" && near != t.Term {
+				message += fmt.Sprintf(": did you mean %q?", near)
+			}
+			out = append(out, message)
+		}
+	}
+	return out
+}
+
+// nearestTerm is the term with the fewest typing errors from a name, at most
+// two; "" where there is none.
+func (w Words) nearestTerm(name string) string {
+	best, least := "", 2
+	for _, t := range w.Terms {
+		if d := distance(name, t.Term, least, false); d < least || d == least && best == "" {
+			best, least = t.Term, d
+		}
+	}
+	return best
+}
+
+// node is the place as a node, to report a problem there.
+func (p Pos) node() *yaml.Node { return &yaml.Node{Line: p.Line, Column: p.Col} }
 
 // reader collects problems with their places.
 type reader struct {
@@ -133,7 +246,7 @@ func (r *reader) mapping(n *yaml.Node, keys map[string]func(*yaml.Node), require
 }
 
 func (r *reader) term(n *yaml.Node) Term {
-	t := Term{Line: n.Line}
+	t := Term{Pos: Pos{r.name, n.Line, n.Column}}
 	text := func(to *string) func(*yaml.Node) {
 		return func(n *yaml.Node) { *to = r.text(n) }
 	}
@@ -150,9 +263,28 @@ func (r *reader) term(n *yaml.Node) Term {
 	}
 	r.mapping(n, map[string]func(*yaml.Node){
 		"term": text(&t.Term), "meaning": text(&t.Meaning), "source": text(&t.Source),
-		"also": list(&t.Also), "misspelt": list(&t.Misspelt), "near": list(&t.Near),
+		"also": list(&t.Also), "misspelt": list(&t.Misspelt), "near": list(&t.Near), "beside": list(&t.Beside),
+		"see": func(n *yaml.Node) { t.See = r.places(n) },
 	}, "term", "meaning", "source")
 	return t
+}
+
+// places reads a list of addresses.
+func (r *reader) places(n *yaml.Node) []Place {
+	if n.Kind != yaml.SequenceNode {
+		r.problem(n, "want a list of addresses, such as [chapters/storage.html#tight-roll]")
+		return nil
+	}
+	var out []Place
+	for _, item := range n.Content {
+		page, _, _ := strings.Cut(item.Value, "#")
+		if item.Kind != yaml.ScalarNode || !strings.HasSuffix(page, ".html") || strings.ContainsAny(item.Value, " :?\\") || strings.HasPrefix(page, "/") || strings.Contains(page, "..") {
+			r.problem(item, "want the address of a page from the handbook's folder, such as chapters/storage.html#tight-roll, not %q", item.Value)
+			continue
+		}
+		out = append(out, Place{item.Value, Pos{r.name, item.Line, item.Column}})
+	}
+	return out
 }
 
 // text reads one text that has at least one letter or figure to look up.

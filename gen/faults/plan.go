@@ -1,0 +1,97 @@
+package faults
+
+import "math"
+
+// valued knows bounds on the least expected cost from a state on, weighted by the
+// chance of coming to it. w holds the weights of the state.
+type valued interface {
+	bounds(s state, w []float64) (low, high float64)
+}
+
+// plan is what to do in a state, and what after each lead of it.
+type plan struct {
+	act  int     // index in model.acts; -1 for the end
+	end  int     // with act -1: index in Problem.Acts
+	next []*plan // by lead; nil where a lead cannot happen
+}
+
+// prospect is one act in a state, with bounds on the expected cost if it is done next
+// and the best follows.
+type prospect struct {
+	act       int // index in model.acts; -1 for an end
+	index     int // in Problem.Acts
+	low, high float64
+}
+
+// prospects lists what may be done in a state: checks and remedies that were not done
+// yet in the order of the problem, then the ends.
+func (m *model) prospects(s state, w []float64, price float64, v valued) []prospect {
+	var list []prospect
+	mass := sum(w)
+	after := make([]float64, m.causes)
+	for i := range m.acts {
+		a := &m.acts[i]
+		if a.done(s) {
+			continue
+		}
+		p := prospect{act: i, index: a.index}
+		p.low = a.spend(w, mass) + price*float64(a.size)
+		p.high = p.low
+		for _, lead := range a.leads {
+			if mulInto(after, w, lead.chance) > 0 {
+				low, high := v.bounds(s|lead.mark, after)
+				p.low += low
+				p.high += high
+			}
+		}
+		list = append(list, p)
+	}
+	for _, e := range m.ends {
+		cost := dot(w, e.cost)
+		list = append(list, prospect{act: -1, index: e.index, low: cost, high: cost})
+	}
+	return list
+}
+
+// best picks the prospect of least cost; of equals, a check before a remedy, then the
+// one that stands first.
+func (m *model) best(list []prospect, mass float64) prospect {
+	best := prospect{high: math.Inf(1)}
+	margin := tieShare * m.scale * mass
+	for _, kind := range []Kind{Check, Remedy, End} {
+		for _, p := range list {
+			if m.problem.Acts[p.index].Kind() == kind && p.high < best.high-margin {
+				best = p
+			}
+		}
+	}
+	return best
+}
+
+// plan follows the values down from a state.
+func (m *model) plan(s state, w []float64, price float64, v valued) *plan {
+	chosen := m.best(m.prospects(s, w, price, v), sum(w))
+	if chosen.act < 0 {
+		return &plan{act: -1, end: chosen.index}
+	}
+	made := &plan{act: chosen.act}
+	for _, lead := range m.acts[chosen.act].leads {
+		after := make([]float64, m.causes)
+		var next *plan
+		if mulInto(after, w, lead.chance) > 0 {
+			next = m.plan(s|lead.mark, after, price, v)
+		}
+		made.next = append(made.next, next)
+	}
+	return made
+}
+
+// mulInto puts the products into to, and returns their sum.
+func mulInto(to, w, chance []float64) float64 {
+	total := 0.0
+	for c, v := range w {
+		to[c] = v * chance[c]
+		total += to[c]
+	}
+	return total
+}
