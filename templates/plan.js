@@ -202,6 +202,11 @@
     return m === 0 ? h + '\u00a0h' : h + '\u00a0h ' + m + '\u00a0min';
   }
 
+  function durationOf(seconds) {
+    const minutes = Math.floor(seconds / 60 + 0.5);
+    return duration(minutes / 60);
+  }
+
   const side = (m) => (m * 1000).toFixed(0) + '\u00a0mm (' + (m / 0.0254).toFixed(1) + '\u00a0in)';
   const pace = (v) => (v * 60).toFixed(1) + '\u00a0m/min (' + (v * 60 / 0.3048).toFixed(1) + '\u00a0ft/min)';
 
@@ -254,6 +259,15 @@
     const sheet = { across: measure(first, LENGTHS, what), along: measure(parts[1], LENGTHS, what), roll: false };
     if (!(sheet.across > 0 && sheet.along > 0)) throw new Error('"' + text + '" is not ' + what);
     return sheet;
+  }
+
+  function readPieces(text) {
+    text = (text || '').trim();
+    const n = text === '' ? 1 : Number(text);
+    if (!/^[+-]?\d*$/.test(text) || !(n >= 1 && n <= 1e6)) {
+      throw new Error('"' + text + '" is not a number of pieces: write a whole number from 1 to a million');
+    }
+    return n;
   }
 
   // stepOf is which row of a window holds for a humidity measured in the stack:
@@ -312,6 +326,7 @@
     };
     r.storage = find(data.storages, job.storage || usualStorage(r.medium), 'storage');
     r.sheet = readSheet(job.sheet, r.medium);
+    r.pieces = readPieces(job.pieces);
     r.speed = job.speed ? measure(job.speed, SPEEDS, 'a speed such as 1.5 m/min') : 0;
     r.humidity = job.stackRH ? stepOf(job.stackRH) : 0;
     r.history = readHistory(job.history);
@@ -615,6 +630,7 @@
       return;
     }
     plan.remaining_hours = minutes(remaining);
+    r.remaining = remaining;
     plan.counted = duration(r.elapsed);
     if (r.now !== null) {
       plan.ready_by = new Date((r.now + Math.ceil(remaining * 60 - 1e-6)) * 60000).toISOString().slice(0, 16);
@@ -628,11 +644,47 @@
     because({ verdict: 'go', text: fill(data.phrases.ready, { counted: duration(r.elapsed), wait: duration(told) }) });
   }
 
+  // ---- hand-over: dry, then the machine, the film's rest, and the trimming
+
+  function noPromise(plan, r) {
+    if (plan.verdict === 'change' || plan.verdict === 'refuse') return data.phrases['no-hand-over'];
+    if (r.unknown) return data.phrases['hand-over-unknown'];
+    if (plan.wait_hours === null) return data.phrases['hand-over-hardly'];
+    if (data.work === null) return data.phrases['hand-over-work'];
+    if (r.film.rest_s === null) return fill(data.phrases['hand-over-rest'], { film: r.film.name });
+    return '';
+  }
+
+  function promise(plan, r) {
+    plan.hand_over_reason = noPromise(plan, r);
+    if (plan.hand_over_reason) return;
+    const w = data.work;
+    const border = r.machine.overlaps ? 0 : w.border_m;
+    const gap = r.machine.overlaps ? 0 : w.gap_m;
+    const run = Math.ceil(r.pieces / (1 - w.spoils) - 1e-9);
+    const speed = r.speed || r.machine.speeds[r.machine.usual];
+    const running = r.sheet.roll ? 0 : run * (r.sheet.along + Math.max(gap, 2 * border)) / speed;
+    const warmUp = r.film.class === 'cold' ? 0 : r.machine.warm_up_s;
+    const trim = run * w.trim_s;
+    const machine = w.set_up_s + warmUp + running + run * w.feeding_s;
+    const total = r.remaining * 3600 + machine + (r.film.rest_s + trim);
+    plan.hand_over_hours = minutes(total / 3600);
+    if (r.now !== null) {
+      plan.hand_over_by = new Date((r.now + Math.ceil(total / 60 - 1e-6)) * 60000).toISOString().slice(0, 16);
+    }
+    plan.hand_over = fill(data.phrases[r.sheet.roll ? 'hand-over-roll' : 'hand-over'], {
+      pieces: r.pieces > 1 ? r.pieces + ' pieces' : '1 piece', machine: durationOf(machine),
+      parts: fill(data.phrases[warmUp > 0 ? 'set-up-hot' : 'set-up-cold'], { 'set-up': durationOf(w.set_up_s), 'warm-up': durationOf(warmUp) }),
+      rest: durationOf(r.film.rest_s), trim: durationOf(trim),
+    });
+  }
+
   function answer(job) {
     const r = read(job);
     const plan = {
       verdict: 'go', reasons: [], wait_hours: null, wait_reason: '', remaining_hours: null,
-      maker_wait_hours: r.ink.maker_h, ready_by: null, counted: '', window: null, window_reason: '',
+      maker_wait_hours: r.ink.maker_h, ready_by: null, counted: '',
+      hand_over_by: null, hand_over_hours: null, hand_over: '', hand_over_reason: '', window: null, window_reason: '',
       others: [], laminate: [], feed: feed(r), cautions: cautions(r), tests: r.ink.tests || [],
     };
     const because = (reason) => {
@@ -642,10 +694,12 @@
     if (!r.medium.inks.includes(r.ink.id)) {
       because({ verdict: 'refuse', text: fill(data.phrases['no-pair'], { medium: r.medium.name, ink: r.ink.name }) });
       plan.wait_reason = plan.window_reason = plan.reasons[0].text;
+      plan.hand_over_reason = data.phrases['no-hand-over'];
       return plan;
     }
     judgeFilm(plan, r, because);
     judgeWait(plan, r, because);
+    promise(plan, r);
     return plan;
   }
 

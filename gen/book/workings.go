@@ -91,6 +91,7 @@ func (b *builder) fold(name string, columns []foldColumn) workingFold {
 		f.Cells = append(f.Cells, c.workingCell)
 		lines.add(i, c.working)
 	}
+	f.Steps, f.Notes = lines.lined()
 	return f
 }
 

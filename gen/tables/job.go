@@ -28,6 +28,7 @@ type request struct {
 	stackRH  quantity.Fraction
 	// stackKnown says that the stack's humidity was measured.
 	stackKnown bool
+	pieces     int
 }
 
 // read checks a job and takes the shop's usual for what it leaves out. Its
@@ -70,6 +71,9 @@ func (t *Tables) read(job Job) (request, error) {
 	}
 	var err error
 	if r.sheet, err = parseSheet(job.Sheet, r.medium); err != nil {
+		return r, err
+	}
+	if r.pieces, err = parsePieces(job.Pieces); err != nil {
 		return r, err
 	}
 	if job.Speed != "" {

@@ -27,12 +27,16 @@ func (t *Tables) Plan(job Job) (Plan, error) {
 	if !t.shop.PrintsOn(r.ink, r.medium) {
 		p.because(Reason{Verdict: Refuse, Text: fill(phrases["no-pair"], "medium", r.medium.Name, "ink", r.ink.Name)})
 		p.WaitReason, p.WindowReason = p.Reasons[0].Text, p.Reasons[0].Text
+		p.HandOverReason = phrases["no-hand-over"]
 		return p, nil
 	}
 	if err := t.judgeFilm(&p, r); err != nil {
 		return Plan{}, err
 	}
 	if err := t.judgeWait(&p, r); err != nil {
+		return Plan{}, err
+	}
+	if err := t.promise(&p, r); err != nil {
 		return Plan{}, err
 	}
 	return p, nil
@@ -158,7 +162,7 @@ func (t *Tables) judgeWait(p *Plan, r request) error {
 		p.because(Reason{Verdict: Wait, Text: phrases["unknown-print"]})
 		return nil
 	}
-	p.RemainingHours = hours(remaining)
+	p.remaining, p.RemainingHours = remaining, hours(remaining)
 	p.Counted = duration(r.elapsed)
 	if r.clocked {
 		by := r.now.Add(time.Duration(math.Ceil(remaining.Minutes()-1e-6)) * time.Minute).Format(clockLayout)
