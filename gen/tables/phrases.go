@@ -55,14 +55,6 @@ var phrases = map[string]string{
 	"one-day":           "a day",
 	"days":              "{n} days",
 	"many-days":         "more than 30 days",
-
-	// What stays in a print that is laminated before its time.
-	"early":        "Laminated now it would hold {left} under the film, where {limit} may be, and take {days} to come down to that. Until then the adhesive is soft and bubbles may come: wait.",
-	"early-locked": "Laminated now it would hold {left} under the film, where {limit} may be, and keep it for more than a year: wait.",
-	"half-day":     "half a day",
-	"one-day":      "a day",
-	"days":         "{n} days",
-	"many-days":    "more than 30 days",
 }
 
 // fill puts values into a phrase: fill("{a} b", "a", "x") is "x b".
