@@ -70,6 +70,40 @@
     return next;
   }
 
+  // eigenvalues solves β − atan(face/β) − atan(back/β) = n·π for the first n roots,
+  // each alone between n·π and (n+1)·π.
+  function eigenvalues(face, back, count) {
+    const phase = (biot, b) => (biot === 0 ? 0 : Math.atan(biot / b));
+    const slope = (biot, b) => (biot === 0 ? 0 : biot / (b * b + biot * biot));
+    const list = [];
+    for (let n = 0; n < count; n++) {
+      const target = n * Math.PI;
+      let lo = target;
+      let hi = target + Math.PI;
+      const total = face + back;
+      if (n === 0 && total === 0) {
+        list.push(0);
+        continue;
+      }
+      let b = n > 0 ? lo : total > 1e-8 ? Math.sqrt(1 / (1 + 1 / total)) : Math.sqrt(total);
+      for (let i = 0; i < 200; i++) {
+        const f = b - phase(face, b) - phase(back, b) - target;
+        if (f === 0) break;
+        if (f < 0) lo = Math.max(lo, b); else hi = Math.min(hi, b);
+        let next = b - f / (1 + slope(face, b) + slope(back, b));
+        if (!(next >= lo && next <= hi)) next = lo + (hi - lo) / 2;
+        const moved = Math.abs(next - b);
+        b = next;
+        if (moved <= 4e-16 * b) break;
+      }
+      list.push(b);
+    }
+    return list;
+  }
+
+  // covered is a Biot number with a film over that face: resistances in series.
+  const covered = (biot, film) => (biot === 0 || film === Infinity ? 0 : 1 / (1 / biot + film));
+
   function after(s, hours) {
     const fo = s.modes.rate * hours;
     return {
@@ -93,19 +127,32 @@
       limit: safe,
       left: amount,
       march: (s, room, storage, hours) => after(enter(s, of(room, storage)), hours),
-      until(s, room, storage) {
-        if (amount(s) <= safe) return 0;
-        const from = enter(s, of(room, storage));
-        if (from.level >= safe || amount(after(from, data.hardly_h)) > safe) return null;
-        let lo = 0;
-        let hi = data.hardly_h;
-        for (let i = 0; i < 60; i++) {
-          const mid = (lo + hi) / 2;
-          if (amount(after(from, mid)) > safe) lo = mid; else hi = mid;
-        }
-        return hi;
+      until: (s, room, storage) => until(s, of(room, storage), safe, data.hardly_h),
+      // clears is until under a film, from now on; null for more than a year.
+      clears(s, room, storage, film, back) {
+        const m = law.media[medium];
+        const [rate, floor, face, open] = m.slabs[room + '/' + storage];
+        const over = m.over_m / film.pass;
+        const top = covered(face, over);
+        const under = back === 'mounted' ? 0 : back === 'film' ? covered(open, over) : open;
+        return until(s, modes([rate, floor, top, under].concat(eigenvalues(top, under, s.modes ? s.modes.beta.length : 32))), safe, data.locked_h);
       },
     };
+  }
+
+  // until is the further time in a place until no more than the limit is left; null
+  // where that takes longer than most.
+  function until(s, m, limit, most) {
+    if (amount(s) <= limit) return 0;
+    const from = enter(s, m);
+    if (from.level >= limit || amount(after(from, most)) > limit) return null;
+    let lo = 0;
+    let hi = most;
+    for (let i = 0; i < 60; i++) {
+      const mid = (lo + hi) / 2;
+      if (amount(after(from, mid)) > limit) lo = mid; else hi = mid;
+    }
+    return hi;
   }
 
   function rateLaw(law, medium, coverage) {
@@ -167,6 +214,15 @@
   function short(x, unit) {
     const text = Number(x.toPrecision(2));
     return (x !== 0 && (x < 1e-4 || x >= 100) ? text.toExponential().replace(/e([+-])(\d)$/, 'e$10$2') : String(text)) + '\u00a0' + unit;
+  }
+
+  function roundDays(hours) {
+    const step = hours / 24 < 3 ? 0.5 : 1;
+    const days = Math.ceil(hours / 24 / step - 1e-6) * step;
+    if (days > 30) return data.phrases['many-days'];
+    if (days <= 0.5) return data.phrases['half-day'];
+    if (days === 1) return data.phrases['one-day'];
+    return fill(data.phrases.days, { n: Math.floor(days) + (days % 1 ? '½' : '') });
   }
 
   function roundUp(hours) {
@@ -265,6 +321,7 @@
       room: find(data.rooms, job.room || data.defaults.room, 'room'),
       coverage: job.coverage || 'normal',
       grain: job.grain || 'unknown',
+      back: job.back || 'open',
       shut: job.back === 'film' || job.back === 'mounted',
     };
     r.storage = find(data.storages, job.storage || usualStorage(r.medium), 'storage');
@@ -537,6 +594,18 @@
     }
     because({ verdict: 'wait', text: fill(data.phrases['hardly-hung'],
       { storage: best.name, wait: duration(roundUp(Math.max(best.hours, r.ink.least_h - r.elapsed))) }) });
+    judgeEarly(plan, r, law, s, because);
+  }
+
+  // judgeEarly says what would stay in a print that is laminated now, before its time.
+  function judgeEarly(plan, r, law, s, because) {
+    if (!law.clears || ['change', 'refuse'].includes(plan.verdict) || law.left(s) <= law.limit || r.film.pass === null) return;
+    const unit = inks.get(r.ink.id).unit;
+    const values = { left: short(law.left(s), unit), limit: short(law.limit, unit) };
+    const hours = law.clears(s, r.room.id, r.storage.id, r.film, r.back);
+    const phrase = hours === null ? 'early-locked' : 'early';
+    if (hours !== null) values.days = roundDays(hours);
+    because({ verdict: 'wait', text: fill(data.phrases[phrase], values) });
   }
 
   const minutes = (hours) => Math.round(hours * 60) / 60;
@@ -569,6 +638,7 @@
     if (remaining > 0) {
       because({ verdict: 'wait', text: fill(data.phrases.wait,
         { remaining: duration(remaining), wait: duration(told), storage: r.storage.name }) });
+      if (state !== undefined) judgeEarly(plan, r, law, state, because);
       return;
     }
     because({ verdict: 'go', text: fill(data.phrases.ready, { counted: duration(r.elapsed), wait: duration(told) }) });

@@ -53,6 +53,7 @@ type answers interface {
 	AfterCurve(tables.AfterCase, quantity.Time) (tables.Curve, error)
 	UsualAfter(*shop.Ink, *shop.Medium) tables.AfterCase
 	FilmsOn(ink *shop.Ink, medium *shop.Medium, coverage string) []*shop.Film
+	stackAnswers
 }
 
 // waits is the whole table of waits with a way to find one.

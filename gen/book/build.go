@@ -28,6 +28,7 @@ type builder struct {
 	vapours  []tables.VapourValue
 	rolls    tables.RollTable
 	afters   *afters
+	stacks   *stacks
 	content  fs.FS
 	chapters []*chapter
 	problems *problems
@@ -63,6 +64,10 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 		return nil, b.problems.sorted()
 	}
 	b.afters = newAfters(under)
+	if b.stacks, err = newStacks(a); err != nil {
+		b.fault("tables/stacks.html", err)
+		return nil, b.problems.sorted()
+	}
 	if b.press, err = newPressRoom(templates); err != nil {
 		b.fault("templates", err)
 		return nil, b.problems.sorted()
@@ -81,6 +86,8 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.curlPages()
 	b.bondPages()
 	b.afterPages()
+	b.stackPages()
+	b.tableList()
 	b.chapterPages()
 	b.chartPages()
 	b.verificationPage()

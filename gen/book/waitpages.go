@@ -18,9 +18,7 @@ type waitsPage struct {
 	Groups    []waitGroup
 	Signs     []sign
 	Rows      int
-	Hot       bool // there are windows too
-	Vapour    bool // there are inks that give off a carrier
-	After     bool // and what stays after lamination
+	More      []*page // the other tables
 }
 
 type choiceOf struct{ ID, Name string }
@@ -38,11 +36,20 @@ type waitRow struct {
 	gridRow
 }
 
-// tablePages adds the table of waits, the workings, and the list of tables.
+// tableList adds the list of tables. It comes after all of them.
+func (b *builder) tableList() {
+	p := b.waitsTable()
+	for _, t := range b.pages {
+		if strings.HasPrefix(t.Path, "tables/") && t.Found == "table" && t.Path != "tables/waits.html" {
+			p.More = append(p.More, t)
+		}
+	}
+	b.add(page{Path: "tables/index.html", Kind: "tables", Title: "Tables", Lead: "Everything computed, to look up, and as files for a spreadsheet or a program.", Tab: "Tables", Data: p, Found: "list"})
+}
+
+// tablePages adds the table of waits and the workings.
 func (b *builder) tablePages() {
 	p := b.waitsTable()
-	p.Hot, p.Vapour, p.After = len(b.hotFilms()) > 0, len(b.vapours) > 0, len(b.afters.all) > 0
-	b.add(page{Path: "tables/index.html", Kind: "tables", Title: "Tables", Lead: "Everything computed, to look up, and as files for a spreadsheet or a program.", Tab: "Tables", Data: p, Found: "list"})
 	b.add(page{Path: "tables/waits.html", Kind: "waits", Title: "Hours to wait", Lead: "From the printer to the laminator: every ink on every medium it prints on, by coverage, storage and room.",
 		Tab: "Tables", Scripts: []string{"filter.js"}, Data: p, Found: "table", Also: []string{"waiting time", "drying time", "outgassing time"}, Weight: 1.5})
 	for _, ink := range b.shop.Inks {

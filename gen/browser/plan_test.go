@@ -140,7 +140,7 @@ func TestPlanPageAgreesWithTheProgram(t *testing.T) {
 		})();
 		load(['plan-data.js', `+scripts(s)+`]);
 	})`)
-	verdicts, errors, histories, windows, promises := map[tables.Verdict]int{}, 0, 0, 0, 0
+	verdicts, errors, histories, windows, promises, early := map[tables.Verdict]int{}, 0, 0, 0, 0, 0
 	for start := 0; start < len(all); start += 500 {
 		part := all[start:min(start+500, len(all))]
 		asked, err := json.Marshal(lowerCase(part))
@@ -174,13 +174,19 @@ func TestPlanPageAgreesWithTheProgram(t *testing.T) {
 			if want.HandOverBy != nil {
 				promises++
 			}
+			if slices.ContainsFunc(want.Reasons, func(r tables.Reason) bool { return strings.HasPrefix(r.Text, "Laminated now") }) {
+				early++
+			}
 			got, wanted := oneLine(t, page[i]), oneLine(t, want)
 			if got != wanted {
 				t.Errorf("%+v:\npage    %s\nprogram %s", job, got, wanted)
 			}
 		}
 	}
-	t.Logf("%d jobs: %v, %d refused as typed, %d with a history, %d with a window, %d with a hand-over", len(all), verdicts, errors, histories, windows, promises)
+	t.Logf("%d jobs: %v, %d refused as typed, %d with a history, %d with a window, %d with a hand-over, %d told what stays", len(all), verdicts, errors, histories, windows, promises, early)
+	if early < 50 {
+		t.Errorf("only %d jobs were told what stays: the comparison would hardly notice one", early)
+	}
 	if windows < 20 {
 		t.Errorf("only %d jobs with a window: the comparison would hardly notice one", windows)
 	}

@@ -49,6 +49,12 @@ var phrases = map[string]string{
 	"start-and-run":     "Start at {first}. In the steady run the soft cover gives up heat and the rollers want {steady}: raise the setting as they cool, and watch the bond.",
 	"regain-late":       "Kept like this ({storage}) the sheet takes longer than the rule to have its water back: {back}.",
 	"regain-never":      "Kept like this ({storage}) the middle of the sheet does not get its water back in fourteen days: lay the sheets out singly before you film them hot.",
+	"early":             "Laminated now it would hold {left} under the film, where {limit} may be, and take {days} to come down to that. Until then the adhesive is soft and bubbles may come: wait.",
+	"early-locked":      "Laminated now it would hold {left} under the film, where {limit} may be, and keep it for more than a year: wait.",
+	"half-day":          "half a day",
+	"one-day":           "a day",
+	"days":              "{n} days",
+	"many-days":         "more than 30 days",
 }
 
 // fill puts values into a phrase: fill("{a} b", "a", "x") is "x b".

@@ -170,7 +170,11 @@ func (t *Tables) judgeWait(p *Plan, r request) error {
 	}
 	if remaining > 0 {
 		p.because(Reason{Verdict: Wait, Text: fill(phrases["wait"], "remaining", duration(remaining), "wait", duration(told), "storage", r.storage.Name)})
-		return nil
+		s, err := r.state(l)
+		if err != nil {
+			return err
+		}
+		return judgeEarly(p, r, s)
 	}
 	p.because(Reason{Verdict: Go, Text: fill(phrases["ready"], "counted", duration(r.elapsed), "wait", duration(told))})
 	return nil
@@ -179,7 +183,7 @@ func (t *Tables) judgeWait(p *Plan, r request) error {
 // place is a storage in the job's room.
 func (r request) place(s *shop.Storage) place {
 	p := in(r.room, s)
-	p.backShut = r.backShut
+	p.backShut = r.back != "open"
 	return p
 }
 
@@ -205,16 +209,23 @@ func (r request) ready(l law) (quantity.Time, bool, error) {
 	return spent + t, ok, err
 }
 
+// state is the print at the end of its history.
+func (r request) state(l law) (state, error) {
+	s, err := l.fresh(r.coverage), error(nil)
+	for _, stay := range r.history {
+		if s, err = s.march(r.place(stay.Storage), stay.Time); err != nil {
+			return nil, err
+		}
+	}
+	return s, nil
+}
+
 // hardlyDries says that a print does not dry as it is kept, and what would
 // help: the storage of this room that dries it soonest, from here on.
 func (t *Tables) hardlyDries(p *Plan, r request, l law) error {
-	s := l.fresh(r.coverage)
-	for _, stay := range r.history {
-		next, err := s.march(r.place(stay.Storage), stay.Time)
-		if err != nil {
-			return err
-		}
-		s = next
+	s, err := r.state(l)
+	if err != nil {
+		return err
 	}
 	text, err := hardly(l, s, r.place(r.storage))
 	if err != nil {
@@ -239,7 +250,7 @@ func (t *Tables) hardlyDries(p *Plan, r request, l law) error {
 	}
 	p.because(Reason{Verdict: Wait, Text: fill(phrases["hardly-hung"], "storage", best.Name,
 		"wait", duration(roundUp(max(soonest, least(r.ink)-r.elapsed))))})
-	return nil
+	return judgeEarly(p, r, s)
 }
 
 func hours(t quantity.Time) *float64 {

@@ -74,6 +74,7 @@ type commonShard struct {
 	Cautions   map[string]string `json:"cautions"`
 	Feeds      map[string]string `json:"feeds"`
 	Hardly     float64           `json:"hardly_h"`
+	Locked     float64           `json:"locked_h"`
 	// Steps are the humidities of a measured stack, Limits the words for what
 	// bounds a window: its lowest, then the highest ones in the order of their codes.
 	Steps  []float64         `json:"humidity_steps"`
@@ -129,6 +130,9 @@ type filmJS struct {
 	RunsOn    []string `json:"runs_on"`
 	Safe      *float64 `json:"safe"`   // g/m²; null: the ink's own
 	Rest      *float64 `json:"rest_s"` // null: not stated
+	// Pass is how freely a carrier passes the film, 1 over the sum of its layers'
+	// thickness over mobility, in 1/m; 0: not at all, null: not known.
+	Pass *float64 `json:"pass"`
 }
 
 type laminatorJS struct {
@@ -170,7 +174,7 @@ func (t *Tables) commonShard() commonShard {
 	c := commonShard{
 		Defaults: map[string]string{"room": front.Room.ID, "laminator": front.Laminator.ID, "storage": front.Storage.ID},
 		Phrases:  phrases, Verdicts: Verdicts, Cautions: cautionTexts, Feeds: feedTexts,
-		Hardly: HardlyDries.Hours(), Limits: limitNames, Words: limitWords,
+		Hardly: HardlyDries.Hours(), Locked: LockedIn.Hours(), Limits: limitNames, Words: limitWords,
 	}
 	if w := front.Work; w != nil {
 		c.Work = &workJS{float64(w.SetUp.Best), float64(w.Feeding.Best), float64(w.Trim.Best), float64(w.Gap.Best), float64(w.Border.Best), float64(w.Spoils.Best)}
@@ -186,7 +190,7 @@ func (t *Tables) commonShard() commonShard {
 			float64(m.Width.Best), float64(m.SheetLength.Best), float64(m.Thickness.Best)})
 	}
 	for _, f := range t.shop.Films {
-		j := filmJS{namedJS{f.ID, f.Name}, f.Class, float64(f.BaseThickness.Best + f.AdhesiveThickness.Best), ids(f.RunsOn), nil, nil}
+		j := filmJS{namedJS{f.ID, f.Name}, f.Class, float64(f.BaseThickness.Best + f.AdhesiveThickness.Best), ids(f.RunsOn), nil, nil, t.passes(f)}
 		if f.Rest.Set {
 			rest := float64(f.Rest.Best)
 			j.Rest = &rest
@@ -244,6 +248,9 @@ type mediumLaw struct {
 	// Slabs by room/storage: D/L² in 1/h, the floor in g/m², the Biot numbers of
 	// face and back, then the eigenvalues.
 	Slabs map[string][]float64 `json:"slabs,omitempty"`
+	// Over is the layer's mobility over its thickness, in 1/m: with a film's pass it
+	// gives the film's resistance as a Biot number wants it.
+	Over float64 `json:"over_m,omitempty"`
 	// Shut is the same with the back closed, where that differs.
 	Shut map[string][]float64 `json:"shut,omitempty"`
 }
@@ -280,7 +287,23 @@ func (t *Tables) inkShard(ink *shop.Ink) (inkShard, error) {
 	return s, nil
 }
 
+// passes is how freely a carrier passes a film, relative to plasticised calendered
+// vinyl of a metre: R·D/L of State.Clears is the medium's over_m divided by it.
+func (t *Tables) passes(film *shop.Film) *float64 {
+	plies, err := t.plies(film, 1)
+	if err != nil {
+		return nil
+	}
+	sum := 0.0
+	for _, p := range plies {
+		sum += float64(p.Resistance())
+	}
+	pass := digits(1/sum, 12)
+	return &pass
+}
+
 func (t *Tables) slabs(m *mediumLaw, l evaporating, medium *shop.Medium) error {
+	m.Over = digits(float64(medium.Drying.Mobility.Best)/float64(medium.Drying.Absorbs.Best), 12)
 	m.Slabs, m.Shut = map[string][]float64{}, map[string][]float64{}
 	for _, room := range t.shop.Rooms {
 		for _, storage := range t.StoragesFor(medium) {
