@@ -210,9 +210,9 @@
   const side = (m) => (m * 1000).toFixed(0) + '\u00a0mm (' + (m / 0.0254).toFixed(1) + '\u00a0in)';
   const pace = (v) => (v * 60).toFixed(1) + '\u00a0m/min (' + (v * 60 / 0.3048).toFixed(1) + '\u00a0ft/min)';
 
-  // two significant digits, as the terminal prints them
+  // two significant digits, as the terminal prints them: a half goes up in both
   function short(x, unit) {
-    const text = Number(x.toPrecision(2));
+    const text = Number((x * (1 + 1e-9)).toPrecision(2));
     return (x !== 0 && (x < 1e-4 || x >= 100) ? text.toExponential().replace(/e([+-])(\d)$/, 'e$10$2') : String(text)) + '\u00a0' + unit;
   }
 

@@ -52,3 +52,13 @@ func TestParseSheet(t *testing.T) {
 }
 
 func near(a, b float64) bool { return a-b < 1e-9 && b-a < 1e-9 }
+
+// Half way between two figures goes up, whatever the last bits are; the plan page says
+// the same.
+func TestAmountRoundsHalfUp(t *testing.T) {
+	for x, want := range map[float64]string{1.25: "1.3", 1.25 * (1 - 1e-12): "1.3", 1.35: "1.4", 1.2: "1.2", 0.3: "0.3", 1.2499: "1.2", 12.5: "13"} {
+		if got := amount(x, "g/m²"); got != want+"\u00a0g/m²" {
+			t.Errorf("%.15g is written %q, not %s", x, got, want)
+		}
+	}
+}

@@ -98,9 +98,15 @@ func hardly(l law, s state, p place) (string, error) {
 		"left", amount(late.left(), unit), "limit", amount(limit, unit)), nil
 }
 
+// amount writes two figures. What lies half way between two of them goes up, as on the
+// plan page: 1.25 is 1.3.
 func amount(x float64, unit string) string {
-	return fmt.Sprintf("%.2g\u00a0%s", x, unit)
+	return fmt.Sprintf("%.2g\u00a0%s", x*halfUp, unit)
 }
+
+// halfUp lifts a number over the half that it may stand on but for its last bits; the
+// plan page's script lifts it by the same.
+const halfUp = 1 + 1e-9
 
 // Waits computes the whole table: every ink on every medium that is made for
 // it, each coverage, each storage that suits the medium's form, each room, in
