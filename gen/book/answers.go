@@ -75,14 +75,17 @@ func (w *waits) get(c tables.WaitCase) (tables.WaitValue, bool) {
 	return w.all[i], true
 }
 
+// printPath is where an ink's waits on a medium stand, with their workings.
+func printPath(ink, medium string) string { return "tables/waits/" + ink + "." + medium + ".html" }
+
 // workingHref is where the working of a wait stands.
 func workingHref(c tables.WaitCase) string {
-	return "/tables/waits-" + c.Ink + ".html#" + workingID(c)
+	return "/" + printPath(c.Ink, c.Medium) + "#" + workingID(c)
 }
 
 // workingID is the id of a wait's working on its page.
 func workingID(c tables.WaitCase) string {
-	return strings.Join([]string{c.Medium, c.Coverage, c.Storage, c.Room}, ".")
+	return strings.Join([]string{c.Coverage, c.Storage, c.Room}, ".")
 }
 
 // short is a name up to its first comma: "Hung up" for "Hung up, air on both sides".
