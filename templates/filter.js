@@ -1,6 +1,7 @@
-// The filters of a long table: rows that do not match are hidden. A row matches
-// when each choice is among the words of its own or its group's data of that
-// name. A choice of a column hides the others. The address keeps the choice.
+// The filters of a long table. A choice that the heads of columns carry in their
+// data shows those columns only, and the rows that have something in them; any
+// other shows the rows whose own or whose group's data is that. The address
+// keeps the choice.
 (function () {
   'use strict';
 
@@ -10,29 +11,35 @@
   const heads = [...table.tHead.rows[0].cells];
   const ofColumns = new Set(heads.flatMap((head) => Object.keys(head.dataset)));
 
-  const has = (el, name, value) => (el.dataset[name] ?? '').split(' ').includes(value);
-
   function apply() {
     const want = [...new FormData(form)].filter(([, value]) => value);
-    const columns = heads.map((head) => want.every(([name, value]) => head.dataset[name] === undefined || head.dataset[name] === value));
-    const open = columns.filter((on) => on).length - 1;
+    const ofRows = want.filter(([name]) => !ofColumns.has(name));
+    const columns = heads.map((head, i) => i === 0 || want.every(([name, value]) => !ofColumns.has(name) || head.dataset[name] === value));
+    const open = columns.filter((on) => on).length;
     heads.forEach((head, i) => { head.hidden = !columns[i]; });
     let shown = 0;
     for (const body of table.tBodies) {
       let any = false;
       for (const row of body.rows) {
-        if (row.classList.contains('group')) continue;
-        const on = want.every(([name, value]) => has(body, name, value) || has(row, name, value) || ofColumns.has(name) && !row.dataset[name]);
-        row.hidden = !on;
-        if (!on) continue;
-        shown++;
-        any = true;
-        for (const cell of row.cells) {
-          if (cell.colSpan > 1 || cell.dataset.wide) {
-            cell.dataset.wide = 'yes';
-            cell.colSpan = open;
-          } else cell.hidden = !columns[cell.cellIndex];
+        if (row.classList.contains('group')) {
+          row.cells[0].colSpan = open;
+          continue;
         }
+        const cells = [...row.cells];
+        let full = false;
+        for (const [i, cell] of cells.entries()) {
+          if (i === 0) continue;
+          if (cell.classList.contains('whole')) {
+            cell.colSpan = open - 1;
+            full = true;
+          } else {
+            cell.hidden = !columns[i];
+            full ||= columns[i] && cell.firstChild !== null;
+          }
+        }
+        const on = full && ofRows.every(([name, value]) => (body.dataset[name] ?? row.dataset[name]) === value);
+        row.hidden = !on;
+        if (on) { shown++; any = true; }
       }
       body.hidden = !any;
     }

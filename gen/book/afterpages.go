@@ -265,6 +265,7 @@ type afterWorkingsPage struct {
 	Words   []string
 	Backs   *grid // where there is more than one
 	Drawing template.HTML
+	Shared  []workingStep // what holds for every film
 	Folds   []workingFold
 }
 
@@ -284,6 +285,7 @@ func (b *builder) afterWorkings(ink *shop.Ink, m *shop.Medium, back string) afte
 			p.Folds = append(p.Folds, fold)
 		}
 	}
+	p.Shared = shared(p.Folds)
 	return p
 }
 

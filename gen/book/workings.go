@@ -15,6 +15,7 @@ type workingsPage struct {
 	Medium *shop.Medium
 	Grid   grid
 	First  string // what to measure first
+	Shared []workingStep
 	Folds  []workingFold
 }
 
@@ -60,6 +61,7 @@ func (b *builder) workings(ink *shop.Ink, m *shop.Medium) workingsPage {
 		}
 	}
 	p.Grid = p.Grid.withSigns()
+	p.Shared = shared(p.Folds)
 	return p
 }
 
@@ -150,4 +152,32 @@ func allEqual(list []string) bool {
 		}
 	}
 	return true
+}
+
+// shared takes the steps that say the same in every fold out of them, so that a
+// page of many folds says them once. The order stays.
+func shared(folds []workingFold) []workingStep {
+	if len(folds) < 2 {
+		return nil
+	}
+	said := func(f workingFold, s workingStep) bool {
+		return slices.ContainsFunc(f.Steps, func(o workingStep) bool {
+			return o.Symbol == s.Symbol && o.Text == s.Text && o.Same && s.Same && o.Shown[0] == s.Shown[0]
+		})
+	}
+	everywhere := func(s workingStep) bool {
+		return !slices.ContainsFunc(folds, func(f workingFold) bool { return !said(f, s) })
+	}
+	var all []workingStep
+	for _, s := range folds[0].Steps {
+		if everywhere(s) {
+			all = append(all, s)
+		}
+	}
+	for i := range folds {
+		folds[i].Steps = slices.DeleteFunc(folds[i].Steps, func(s workingStep) bool {
+			return slices.ContainsFunc(all, func(o workingStep) bool { return o.Symbol == s.Symbol && o.Text == s.Text })
+		})
+	}
+	return all
 }
