@@ -28,6 +28,7 @@ func (c command) plan(args []string) int {
 	f.StringVar(&job.Sheet, "sheet", "", "the side along the roller, then the side along the feed: 320x450mm; or roll")
 	f.StringVar(&job.Back, "back", "", "open, film or mounted")
 	f.StringVar(&job.StackRH, "stack-rh", "", "the humidity measured in the stack, such as 55%")
+	f.StringVar(&job.Pieces, "pieces", "", "how many good pieces (1)")
 	dir := f.String("shop", "", "the shop's folder")
 	format := f.String("format", "text", "text or json")
 	if status, ok := c.parse(f, args); !ok {
@@ -83,6 +84,10 @@ func writePlan(w io.Writer, t *tables.Tables, p tables.Plan) error {
 	if p.ReadyBy != nil {
 		line("ready by", strings.Replace(*p.ReadyBy, "T", " ", 1))
 	}
+	if p.HandOverBy != nil {
+		line("hand over by", strings.Replace(*p.HandOverBy, "T", " ", 1))
+	}
+	line("hand-over", p.HandOver+p.HandOverReason)
 	if p.WaitHours != nil {
 		line("wait", fmt.Sprintf("%g h from printing", *p.WaitHours))
 	}
@@ -104,6 +109,7 @@ func writePlan(w io.Writer, t *tables.Tables, p tables.Plan) error {
 	}
 	writeWorking(&b, t, "working", p.Working)
 	writeWorking(&b, t, "working of the window", p.HeatWorking)
+	writeWorking(&b, t, "working of the hand-over", p.HandOverWorking)
 	_, err := io.WriteString(w, b.String())
 	return err
 }

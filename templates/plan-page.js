@@ -6,8 +6,8 @@
   const form = document.getElementById('plan-form');
   if (!form) return;
   const $ = (id) => document.getElementById(id);
-  const FIELDS = ['ink', 'medium', 'film', 'coverage', 'storage', 'room', 'laminator', 'speed', 'grain', 'sheet', 'back', 'stack-rh', 'history', 'now', 'printed'];
-  const MORE = ['speed', 'sheet', 'stack-rh', 'history'];
+  const FIELDS = ['ink', 'medium', 'film', 'coverage', 'storage', 'room', 'laminator', 'speed', 'grain', 'sheet', 'back', 'stack-rh', 'pieces', 'history', 'now', 'printed'];
+  const MORE = ['speed', 'sheet', 'stack-rh', 'pieces', 'history'];
   const WORDS = { go: 'Go', wait: 'Wait', change: 'Change', refuse: 'Refuse' };
   const DAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
   const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
@@ -109,6 +109,14 @@
     $('a-ready-under').textContent = under;
   }
 
+  // When it can leave the shop, and what is counted until then.
+  function handOver(plan) {
+    const t = plan.hand_over_by ? when(plan.hand_over_by) : null;
+    $('a-hand-what').textContent = t || plan.hand_over_hours === null ? 'Hand over by' : 'Hand over after';
+    $('a-hand').textContent = plan.hand_over_hours === null ? '' : t ? t.big + ', ' + t.date + '.' : hours(plan.hand_over_hours) + '.';
+    $('a-hand-under').textContent = plan.hand_over_reason || upper(plan.hand_over);
+  }
+
   const fahrenheit = (c) => Math.round(c * 1.8 + 32);
   const between = (span) => span.low_c + '–' + span.high_c;
   const inBoth = (span) => fahrenheit(span.low_c) + '–' + fahrenheit(span.high_c) + '\u00a0°F';
@@ -167,6 +175,7 @@
     for (const el of document.querySelectorAll('.marks [data-verdict]')) el.hidden = el.dataset.verdict !== plan.verdict;
     ready(plan, j);
     rollers(plan);
+    handOver(plan);
     fill($('a-reasons'), plan.reasons.map((r) => {
       const li = make('li');
       li.append(mark(r.verdict), ' ', make('b', WORDS[r.verdict] + '. '), upper(r.text));

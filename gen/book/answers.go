@@ -34,6 +34,9 @@ type answers interface {
 	WindowSpread(tables.WindowCase) ([]tables.Move, error)
 	Humidities() ([]tables.HumidityValue, error)
 	WindowPrints() ([]tables.WindowPrint, error)
+	Vapours() ([]tables.VapourValue, error)
+	Rolls() (tables.RollTable, error)
+	Cuts() ([]tables.CutValue, error)
 	WaitSpread(tables.WaitCase) ([]tables.WaitMove, error)
 	ClaimPrints() ([]tables.ClaimPrint, error)
 	Coolings() ([]tables.CoolingValue, error)
@@ -50,6 +53,7 @@ type answers interface {
 	AfterCurve(tables.AfterCase, quantity.Time) (tables.Curve, error)
 	UsualAfter(*shop.Ink, *shop.Medium) tables.AfterCase
 	FilmsOn(ink *shop.Ink, medium *shop.Medium, coverage string) []*shop.Film
+	stackAnswers
 }
 
 // waits is the whole table of waits with a way to find one.

@@ -16,7 +16,7 @@ func (b *builder) backMatter(w search.Words, views []view) {
 	slices.SortStableFunc(terms, byName(func(t search.Term) string { return t.Term }))
 	var list []glossaryTerm
 	for _, t := range terms {
-		list = append(list, glossaryTerm{Term: t, Answer: b.answer(t, p)})
+		list = append(list, glossaryTerm{Term: t, Answer: b.firstPlace(t.Term, t.See, p)})
 	}
 	b.add(page{Path: "glossary.html", Kind: "glossary", Title: "A–Z", Lead: "The words of this book, and what else people call them.", Tab: "A–Z", Data: byLetter(list, func(t glossaryTerm) string { return t.Term.Term })})
 	b.add(page{Path: "index-az.html", Kind: "index", Title: "Index", Lead: "Every word, heading and material of this book, and where it stands.", Tab: "A–Z", Data: byLetter(backIndex(list, views), func(e indexEntry) string { return e.Head })})
@@ -73,7 +73,7 @@ type indexEntry struct {
 func backIndex(terms []glossaryTerm, views []view) []indexEntry {
 	at := map[string]*indexEntry{}
 	entry := func(head string) *indexEntry {
-		head = lowerFirst(inverted(head))
+		head = indexHead(head)
 		key := strings.ToLower(head)
 		if at[key] == nil {
 			at[key] = &indexEntry{Head: head}
@@ -141,6 +141,16 @@ func pageWord(v view) string {
 		return "page"
 	}
 	return v.Found
+}
+
+// indexHead writes a name as the index has it: an article behind, a small
+// letter in front unless the word is written in capitals or is a code: A4.
+func indexHead(name string) string {
+	name = inverted(name)
+	if len(name) > 1 && name[1] >= 'a' && name[1] <= 'z' {
+		return lowerFirst(name)
+	}
+	return unbroken(name)
 }
 
 // inverted puts an article behind the words it stands before.

@@ -90,7 +90,11 @@ func (b *builder) wallCharts() []wallChart {
 	if c := b.waitChart(); len(c.Rows) > 0 {
 		list = append(list, c)
 	}
-	return append(list, b.windowCharts()...)
+	list = append(list, b.windowCharts()...)
+	if c, ok := b.stackChart(); ok {
+		list = append(list, c)
+	}
+	return list
 }
 
 // sheets sets a chart on as many sheets of a paper as it takes, and adds the

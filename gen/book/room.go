@@ -37,6 +37,9 @@ func (b *builder) roomPage(r *shop.Room) materialPage {
 		g.Rows = append(g.Rows, b.row(ink.Name, lowerFirst(media[0].Name)+", "+lowerFirst(short(b.shop.Storage(cases[0].Storage).Name)), "/materials/inks/"+ink.ID+".html", cases))
 	}
 	p.Grids = []grid{g.withSigns()}
+	if g, ok := b.stacksIn(r); ok {
+		p.Grids = append(p.Grids, g)
+	}
 	s := b.sheet("The room", r.Head)
 	value(s, "temperature", r.Temperature)
 	value(s, "relative humidity", r.Humidity)

@@ -19,10 +19,9 @@ type waitsPage struct {
 	Heads    []waitHead
 	Prints   []printRow
 	Signs    []sign
-	Rows     int  // of all tables: a print kept in a way, with a coverage
-	InRooms  int  // and in how many rooms
-	Hot      bool // there are windows too
-	After    bool // and what stays after lamination
+	Rows     int     // of all tables: a print kept in a way, with a coverage
+	InRooms  int     // and in how many rooms
+	More     []*page // the other tables
 }
 
 // waitHead heads a column: a coverage in the usual storage, or another storage.
@@ -48,14 +47,20 @@ type printRow struct {
 	gridRow
 }
 
-// tablePages adds the table of waits in every room, a page for every print, and the
-// list of tables.
+// tableList adds the list of tables. It comes after all of them.
+func (b *builder) tableList() {
+	p := b.waitsTable(b.shop.Room(b.shop.Front.Room.ID))
+	for _, t := range b.pages {
+		if strings.HasPrefix(t.Path, "tables/") && t.Found == "table" && t.Path != "tables/waits.html" {
+			p.More = append(p.More, t)
+		}
+	}
+	b.add(page{Path: "tables/index.html", Kind: "tables", Title: "Tables", Lead: "Everything computed, to look up, and as files for a spreadsheet or a program.", Tab: "Tables", Data: p, Found: "list"})
+}
+
+// tablePages adds the table of waits in every room and a page for every print.
 func (b *builder) tablePages() {
 	usual := b.shop.Room(b.shop.Front.Room.ID)
-	p := b.waitsTable(usual)
-	p.Hot = len(b.hotFilms()) > 0
-	p.After = len(b.afters.all) > 0
-	b.add(page{Path: "tables/index.html", Kind: "tables", Title: "Tables", Lead: "Everything computed, to look up, and as files for a spreadsheet or a program.", Tab: "Tables", Data: p, Found: "list"})
 	for _, r := range b.shop.Rooms {
 		t := page{Path: waitsPath(r, usual), Kind: "waits", Title: "Hours to wait", Lead: "From the printer to the laminator, in the " + lowerFirst(r.Name) + ": every ink on every medium it prints on.",
 			Tab: "Tables", Scripts: []string{"filter.js"}, Data: b.waitsTable(r)}

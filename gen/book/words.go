@@ -88,17 +88,18 @@ func (p places) find(address string) (place, bool) {
 	return place{Href: "/" + address, Text: title}, true
 }
 
-// answer is the first of the places a term names that the handbook has; nil
-// where it names none. A term whose places are all missing is reported.
-func (b *builder) answer(t search.Term, p places) *place {
-	for _, s := range t.See {
+// firstPlace is the first of the places named that the handbook has; nil where
+// none is named. Places that are all missing are reported where the first was
+// written.
+func (b *builder) firstPlace(name string, see []search.Place, p places) *place {
+	for _, s := range see {
 		if found, ok := p.find(s.Address); ok {
 			return &found
 		}
 	}
-	if len(t.See) > 0 {
-		pos := t.See[0].Pos
-		b.problems.add(shop.Pos{File: pos.File, Line: pos.Line, Col: pos.Col}, fmt.Sprintf("no place that %q may lead to is in this handbook: %s", t.Term, addresses(t.See)))
+	if len(see) > 0 {
+		pos := see[0].Pos
+		b.problems.add(shop.Pos{File: pos.File, Line: pos.Line, Col: pos.Col}, fmt.Sprintf("no place that %q may lead to is in this handbook: %s", name, addresses(see)))
 	}
 	return nil
 }

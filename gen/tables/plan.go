@@ -27,12 +27,16 @@ func (t *Tables) Plan(job Job) (Plan, error) {
 	if !t.shop.PrintsOn(r.ink, r.medium) {
 		p.because(Reason{Verdict: Refuse, Text: fill(phrases["no-pair"], "medium", r.medium.Name, "ink", r.ink.Name)})
 		p.WaitReason, p.WindowReason = p.Reasons[0].Text, p.Reasons[0].Text
+		p.HandOverReason = phrases["no-hand-over"]
 		return p, nil
 	}
 	if err := t.judgeFilm(&p, r); err != nil {
 		return Plan{}, err
 	}
 	if err := t.judgeWait(&p, r); err != nil {
+		return Plan{}, err
+	}
+	if err := t.promise(&p, r); err != nil {
 		return Plan{}, err
 	}
 	return p, nil
@@ -158,7 +162,7 @@ func (t *Tables) judgeWait(p *Plan, r request) error {
 		p.because(Reason{Verdict: Wait, Text: phrases["unknown-print"]})
 		return nil
 	}
-	p.RemainingHours = hours(remaining)
+	p.remaining, p.RemainingHours = remaining, hours(remaining)
 	p.Counted = duration(r.elapsed)
 	if r.clocked {
 		by := r.now.Add(time.Duration(math.Ceil(remaining.Minutes()-1e-6)) * time.Minute).Format(clockLayout)
@@ -166,7 +170,11 @@ func (t *Tables) judgeWait(p *Plan, r request) error {
 	}
 	if remaining > 0 {
 		p.because(Reason{Verdict: Wait, Text: fill(phrases["wait"], "remaining", duration(remaining), "wait", duration(told), "storage", r.storage.Name)})
-		return nil
+		s, err := r.state(l)
+		if err != nil {
+			return err
+		}
+		return judgeEarly(p, r, s)
 	}
 	p.because(Reason{Verdict: Go, Text: fill(phrases["ready"], "counted", duration(r.elapsed), "wait", duration(told))})
 	return nil
@@ -175,7 +183,7 @@ func (t *Tables) judgeWait(p *Plan, r request) error {
 // place is a storage in the job's room.
 func (r request) place(s *shop.Storage) place {
 	p := in(r.room, s)
-	p.backShut = r.backShut
+	p.backShut = r.back != "open"
 	return p
 }
 
@@ -201,16 +209,23 @@ func (r request) ready(l law) (quantity.Time, bool, error) {
 	return spent + t, ok, err
 }
 
+// state is the print at the end of its history.
+func (r request) state(l law) (state, error) {
+	s, err := l.fresh(r.coverage), error(nil)
+	for _, stay := range r.history {
+		if s, err = s.march(r.place(stay.Storage), stay.Time); err != nil {
+			return nil, err
+		}
+	}
+	return s, nil
+}
+
 // hardlyDries says that a print does not dry as it is kept, and what would
 // help: the storage of this room that dries it soonest, from here on.
 func (t *Tables) hardlyDries(p *Plan, r request, l law) error {
-	s := l.fresh(r.coverage)
-	for _, stay := range r.history {
-		next, err := s.march(r.place(stay.Storage), stay.Time)
-		if err != nil {
-			return err
-		}
-		s = next
+	s, err := r.state(l)
+	if err != nil {
+		return err
 	}
 	text, err := hardly(l, s, r.place(r.storage))
 	if err != nil {
@@ -235,7 +250,7 @@ func (t *Tables) hardlyDries(p *Plan, r request, l law) error {
 	}
 	p.because(Reason{Verdict: Wait, Text: fill(phrases["hardly-hung"], "storage", best.Name,
 		"wait", duration(roundUp(max(soonest, least(r.ink)-r.elapsed))))})
-	return nil
+	return judgeEarly(p, r, s)
 }
 
 func hours(t quantity.Time) *float64 {

@@ -47,3 +47,47 @@ func slack(word string) int {
 	}
 	return 1
 }
+
+// alike lists the known words that share the most pairs of letters with a
+// typed one, a third of them at least (the coefficient of Dice), best first.
+func (x *Index) alike(w string) []string {
+	mine := pairs(w)
+	if len(mine) == 0 {
+		return nil
+	}
+	type candidate struct {
+		word  string
+		share int // in percent
+	}
+	var best []candidate
+	for _, known := range x.words {
+		if isDigit(rune(known[0])) {
+			continue
+		}
+		both, theirs := 0, pairs(known)
+		for p := range theirs {
+			if mine[p] {
+				both++
+			}
+		}
+		if share := 200 * both / (len(mine) + len(theirs)); share >= 33 {
+			best = append(best, candidate{known, share})
+		}
+	}
+	slices.SortStableFunc(best, func(a, b candidate) int { return b.share - a.share })
+	var words []string
+	for _, c := range best {
+		words = append(words, c.word)
+	}
+	return words
+}
+
+// pairs is the set of a word's neighbouring letters.
+func pairs(w string) map[string]bool {
+	out := map[string]bool{}
+	r := []rune(w)
+	for i := 0; i+1 < len(r); i++ {
+		out[string(r[i:i+2])] = true
+	}
+	return out
+}

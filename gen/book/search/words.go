@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"gopkg.in/yaml.v3"
@@ -36,8 +37,22 @@ type Pos struct {
 	Line, Col int
 }
 
-// Words is the glossary.
-type Words struct{ Terms []Term }
+// Hazard is what must come first where a query sounds as if somebody were in
+// danger.
+type Hazard struct {
+	Title string
+	Say   string // what to do now
+	Ask   []string
+	Alone []string
+	See   []Place
+	Pos   Pos
+}
+
+// Words is the glossary, and the hazards that go before it.
+type Words struct {
+	Terms   []Term
+	Hazards []Hazard
+}
 
 // ReadWords reads a file of words:
 //
@@ -50,6 +65,13 @@ type Words struct{ Terms []Term }
 //	    see: [chapters/storage.html#tight-roll, materials/index.html]
 //	    beside: [haze]
 //	    source: common practice, no source
+//
+//	hazards:
+//	  - title: Burn
+//	    say: Cool it under running water …
+//	    ask: [burn, scald]     words and phrases that call for it anywhere
+//	    alone: [hot roller]    the same, as the whole query only
+//	    see: [chapters/safety.html#burn]
 //
 // A term, its other names and its wrong spellings belong to one term only.
 // The error lists every problem, one a line, as name:line:column: message.
@@ -81,6 +103,15 @@ func ReadWords(name string, data []byte) (Words, error) {
 			}
 			for _, item := range n.Content {
 				words.Terms = append(words.Terms, r.term(item))
+			}
+		},
+		"hazards": func(n *yaml.Node) {
+			if n.Kind != yaml.SequenceNode {
+				r.problem(n, "hazards must be a list")
+				return
+			}
+			for _, item := range n.Content {
+				words.Hazards = append(words.Hazards, r.hazard(item))
 			}
 		},
 	}, "words")
@@ -126,7 +157,7 @@ func nameKey(name string) string {
 
 // With returns the words with those of a shop's own file: a term of the same
 // name takes the place of ours, others follow, and a name that the shop gives
-// to one of its terms is no longer a name of ours.
+// to one of its terms is no longer a name of ours. Hazards go by their titles.
 func (w Words) With(own Words) Words {
 	taken := map[string]bool{}
 	at := map[string]Term{}
@@ -155,6 +186,12 @@ func (w Words) With(own Words) Words {
 			out.Terms = append(out.Terms, t)
 		}
 	}
+	for _, h := range w.Hazards {
+		if !slices.ContainsFunc(own.Hazards, func(o Hazard) bool { return o.Title == h.Title }) {
+			out.Hazards = append(out.Hazards, h)
+		}
+	}
+	out.Hazards = append(out.Hazards, own.Hazards...)
 	return out
 }
 
@@ -245,28 +282,41 @@ func (r *reader) mapping(n *yaml.Node, keys map[string]func(*yaml.Node), require
 	}
 }
 
-func (r *reader) term(n *yaml.Node) Term {
-	t := Term{Pos: Pos{r.name, n.Line, n.Column}}
-	text := func(to *string) func(*yaml.Node) {
-		return func(n *yaml.Node) { *to = r.text(n) }
-	}
-	list := func(to *[]string) func(*yaml.Node) {
-		return func(n *yaml.Node) {
-			if n.Kind != yaml.SequenceNode {
-				r.problem(n, "want a list, such as [frost, glitter]")
-				return
-			}
-			for _, item := range n.Content {
-				*to = append(*to, r.text(item))
-			}
+// into reads a text to where it belongs.
+func (r *reader) into(to *string) func(*yaml.Node) {
+	return func(n *yaml.Node) { *to = r.text(n) }
+}
+
+// listInto reads a list of texts to where it belongs.
+func (r *reader) listInto(to *[]string) func(*yaml.Node) {
+	return func(n *yaml.Node) {
+		if n.Kind != yaml.SequenceNode {
+			r.problem(n, "want a list, such as [frost, glitter]")
+			return
+		}
+		for _, item := range n.Content {
+			*to = append(*to, r.text(item))
 		}
 	}
+}
+
+func (r *reader) term(n *yaml.Node) Term {
+	t := Term{Pos: Pos{r.name, n.Line, n.Column}}
 	r.mapping(n, map[string]func(*yaml.Node){
-		"term": text(&t.Term), "meaning": text(&t.Meaning), "source": text(&t.Source),
-		"also": list(&t.Also), "misspelt": list(&t.Misspelt), "near": list(&t.Near), "beside": list(&t.Beside),
+		"term": r.into(&t.Term), "meaning": r.into(&t.Meaning), "source": r.into(&t.Source),
+		"also": r.listInto(&t.Also), "misspelt": r.listInto(&t.Misspelt), "near": r.listInto(&t.Near), "beside": r.listInto(&t.Beside),
 		"see": func(n *yaml.Node) { t.See = r.places(n) },
 	}, "term", "meaning", "source")
 	return t
+}
+
+func (r *reader) hazard(n *yaml.Node) Hazard {
+	h := Hazard{Pos: Pos{r.name, n.Line, n.Column}}
+	r.mapping(n, map[string]func(*yaml.Node){
+		"title": r.into(&h.Title), "say": r.into(&h.Say), "ask": r.listInto(&h.Ask), "alone": r.listInto(&h.Alone),
+		"see": func(n *yaml.Node) { h.See = r.places(n) },
+	}, "title", "say", "ask", "see")
+	return h
 }
 
 // places reads a list of addresses.

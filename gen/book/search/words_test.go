@@ -30,6 +30,8 @@ func TestReadWordsProblems(t *testing.T) {
 				"w.yaml:2:76: want the address of a page from the handbook's folder, such as chapters/storage.html#tight-roll, not \"b\"\n" +
 				"w.yaml:2:79: want the address of a page from the handbook's folder, such as chapters/storage.html#tight-roll, not \"../x.html\"\n" +
 				"w.yaml:3:45: want a list of addresses, such as [chapters/storage.html#tight-roll]"},
+		{"hazards", "words: []\nhazards:\n  - {title: Burn, say: Cool it., ask: [burn]}\n  - {title: Fire, say: Out., ask: fire, see: [a.html], alone: [flames], rank: 1}",
+			"w.yaml:3:5: the key \"see\" is missing\nw.yaml:4:35: want a list, such as [frost, glitter]\nw.yaml:4:73: unknown key \"rank\""},
 		{"second document", "words: []\n---\nwords: []", "w.yaml:2:1: a second document begins here; want one"},
 		{"binary", "\x00\x01", "w.yaml:1:1: control characters are not allowed"},
 		{"alias", "words:\n  - &a {term: film, meaning: m, source: s}\n  - *a", "w.yaml:3:5: want a mapping with the key term, meaning, source"},
@@ -43,10 +45,10 @@ func TestReadWordsProblems(t *testing.T) {
 }
 
 func TestWith(t *testing.T) {
-	ours := Words{[]Term{{Term: "film", Also: []string{"lam", "foil"}, Misspelt: []string{"flim"}}, {Term: "nip"}, {Term: "quay"}}}
-	own := Words{[]Term{{Term: "nip", Meaning: "ours"}, {Term: "shed", Also: []string{"Lam", "flim", "quay"}}}}
+	ours := Words{Terms: []Term{{Term: "film", Also: []string{"lam", "foil"}, Misspelt: []string{"flim"}}, {Term: "nip"}, {Term: "quay"}}}
+	own := Words{Terms: []Term{{Term: "nip", Meaning: "ours"}, {Term: "shed", Also: []string{"Lam", "flim", "quay"}}}}
 	got := ours.With(own)
-	want := Words{[]Term{{Term: "film", Also: []string{"foil"}}, {Term: "nip", Meaning: "ours"}, own.Terms[1]}}
+	want := Words{Terms: []Term{{Term: "film", Also: []string{"foil"}}, {Term: "nip", Meaning: "ours"}, own.Terms[1]}}
 	if !reflect.DeepEqual(got, want) {
 		t.Errorf("got  %+v\nwant %+v", got, want)
 	}
@@ -56,7 +58,7 @@ func TestWith(t *testing.T) {
 }
 
 func TestUnknown(t *testing.T) {
-	w := Words{[]Term{
+	w := Words{Terms: []Term{
 		{Term: "nip", Beside: []string{"dwel", "nip", "dwell"}, Pos: Pos{"w.yaml", 2, 5}},
 		{Term: "dwell", Beside: []string{"zinc"}, Pos: Pos{"w.yaml", 9, 5}},
 	}}
@@ -91,7 +93,7 @@ func TestHandbookWords(t *testing.T) {
 	for _, w := range words.Terms {
 		entries = append(entries, Entry{URL: w.Term, Title: w.Term, Kind: "word", Text: w.Meaning, Also: w.Also})
 	}
-	x := Build(entries, words)
+	x := Build(Book{Entries: entries, Words: words})
 	for _, w := range words.Terms {
 		for _, name := range slices.Concat([]string{w.Term}, w.Also) {
 			if got := urls(x.Find(name, 1)); len(got) == 0 || got[0] != w.Term {
@@ -116,6 +118,67 @@ func TestHandbookWords(t *testing.T) {
 		}
 		if strings.Contains(w.Meaning, "  ") || !strings.HasSuffix(w.Meaning, ".") {
 			t.Errorf("%s: the meaning is not a sentence: %q", w.Term, w.Meaning)
+		}
+	}
+}
+
+// Every word that calls for a hazard finds it, misspelt too, and the words of
+// the trade that look like one do not.
+func TestHazards(t *testing.T) {
+	data, err := os.ReadFile("../../../content/words.yaml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	words, err := ReadWords("words.yaml", data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	book := Book{Words: words}
+	for _, w := range words.Terms {
+		book.Entries = append(book.Entries, Entry{URL: w.Term, Title: w.Term, Kind: "word", Text: w.Meaning, Also: w.Also})
+	}
+	for _, h := range words.Hazards {
+		book.Pins = append(book.Pins, Pin{Title: h.Title, Say: h.Say, URL: h.Title, Ask: h.Ask, Alone: h.Alone})
+	}
+	x := Build(book)
+	first := func(q string) string {
+		if a := x.Ask(q, 3); len(a.Pins) > 0 {
+			return x.First(a)
+		}
+		return ""
+	}
+	for _, h := range words.Hazards {
+		for _, q := range slices.Concat(h.Ask, h.Alone) {
+			if first(q) == "" {
+				t.Errorf("%q pins nothing, want %q", q, h.Title)
+			}
+		}
+	}
+	for q, want := range map[string]string{
+		"i burned my hand":            "Burn",
+		"brunt finger":                "Burn",
+		"hand caught in nip":          "Caught in the rollers",
+		"nip":                         "Caught in the rollers",
+		"nip pressure":                "",
+		"nip check":                   "",
+		"fumes from eco solvent":      "Fumes",
+		"fmues":                       "Fumes",
+		"fire":                        "Fire or smoke",
+		"how to change the blade":     "Cut",
+		"knief":                       "Cut",
+		"burnish":                     "",
+		"hand-over time":              "",
+		"smell test":                  "",
+		"fingers in the vinyl edge":   "Caught in the rollers", // better once too often
+		"bleed":                       "",
+		"static shocks":               "",
+		"trapped air":                 "",
+		"film caught fire":            "Fire or smoke",
+		"where is the emergency stop": "Before hands go near",
+		"got solvent in my eye":       "Splash in the eye or on the skin",
+	} {
+		if got := first(q); got != want {
+			t.Errorf("%q pins %q first, want %q", q, got, want)
 		}
 	}
 }
