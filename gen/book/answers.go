@@ -24,6 +24,7 @@ type answers interface {
 	DemoPrints() ([]tables.DemoPrint, error)
 	PlanShards() (map[string][]byte, error)
 	Windows() ([]tables.WindowValue, error)
+	MoistureIn(*shop.Room) ([]tables.SheetMoisture, error)
 	WindowAt(tables.WindowCase) (tables.WindowValue, error)
 	WindowsBySpeed(c tables.WindowCase, steps int) ([]tables.WindowValue, error)
 	WindowsByHumidity(c tables.WindowCase, steps int) ([]tables.WindowValue, error)
