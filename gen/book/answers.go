@@ -2,6 +2,7 @@ package book
 
 import (
 	"cmp"
+	"io"
 	"slices"
 	"strings"
 
@@ -31,6 +32,7 @@ type answers interface {
 	HumiditiesAt(tables.WindowCase, []quantity.Temperature) ([]tables.HumidityValue, error)
 	BondLine(tables.WindowCase, quantity.Temperature) (tables.BondCurve, error)
 	Profile(tables.WindowCase, quantity.Temperature) (tables.StackProfile, error)
+	WriteWindowColumns(io.Writer, []tables.WindowValue) error
 	WindowWorking(tables.WindowValue) (tables.Working, error)
 	WindowSpread(tables.WindowCase) ([]tables.Move, error)
 	Humidities() ([]tables.HumidityValue, error)

@@ -19,7 +19,7 @@ func (b *builder) heatPages() {
 	b.add(page{Path: "tables/windows.html", Kind: "windows", Title: "Temperature windows", Lead: "The lowest and the highest set temperature of each hot film on each medium, machine by machine.",
 		Tab: "Tables", Scripts: []string{"filter.js"}, Data: b.windowsTable(films), Found: "table", Also: []string{"roller temperature", "heat setting", "what temperature"}, Weight: 1.5})
 	b.export("tables/windows.csv", func(w io.Writer) error { return tables.WriteWindowsCSV(w, b.windows.all) })
-	b.export("tables/windows.json", func(w io.Writer) error { return tables.WriteWindowsJSON(w, b.windows.all) })
+	b.export("tables/windows.json", func(w io.Writer) error { return b.answers.WriteWindowColumns(w, b.windows.all) })
 	for _, p := range b.hotPairs(nil, nil, nil) {
 		b.pairPage(p)
 	}
