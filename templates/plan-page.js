@@ -162,11 +162,11 @@
     if (plan.wait_hours !== null) put('told, rounded up', hours(plan.wait_hours));
     if (plan.counted) put('since printing', plan.counted);
     fill($('a-steps'), rows);
-    $('a-link').href = 'tables/waits-' + j.ink + '.html#' + [j.medium, j.coverage, j.storage, j.room].join('.');
+    $('a-link').href = 'tables/waits/' + j.ink + '.' + j.medium + '.html#' + [j.coverage, j.storage, j.room].join('.');
     $('a-link').parentElement.hidden = plan.verdict === 'refuse';
     const machine = laydownPlan.data().laminators.find((m) => m.id === j.laminator);
     const speed = machine.speeds.findIndex((v) => paceOf(v) === j.speed);
-    $('a-heat-link').href = 'tables/windows-' + j.film + '.html#' + [j.medium, j.laminator, speed < 0 ? machine.usual : speed, j.room].join('.');
+    $('a-heat-link').href = 'tables/windows/' + [j.film, j.medium, j.laminator].join('.') + '.html#' + [speed < 0 ? machine.usual : speed, j.room].join('.');
     $('a-heat-link').parentElement.hidden = !plan.window;
   }
 
