@@ -318,10 +318,10 @@
   const wordRun = (x, list) => list.filter((t) => t.kind === 'word').map((t) => stem(t.text));
 
   // nameHash is what a whole title or name is filed under (FNV-1a).
-  function nameHash(x, list) {
+  function nameHash(x, list, little) {
     let h = 2166136261;
     for (const t of list) {
-      if (t.kind !== 'word' || x.stop.has(t.text)) continue;
+      if (t.kind !== 'word' || (x.stop.has(t.text) && !little)) continue;
       for (const ch of stem(t.text) + ' ') h = Math.imul(h ^ ch.codePointAt(0), 16777619) >>> 0;
     }
     return h;
@@ -336,7 +336,7 @@
   function find(x, query, most) {
     const a = { pins: [], boxes: [], hits: [], all: false, read: [], missing: [], closest: [], marks: new Set() };
     const items = itemsOf(x, query, a), words = reread(x, query, a.read);
-    rank(x, items, x.names.get(nameHash(x, tokens(x, words.join(' ')))) || [], most, a);
+    rank(x, items, named(x, words), most, a);
     a.missing = items.filter((it) => it.scores.size === 0).map((it) => it.typed);
     if (a.hits.length === 0) for (const w of a.missing) a.closest.push(...suggest(x, w));
     a.pins = pinned(x, plainWords(x, query), words);
@@ -350,6 +350,13 @@
     }
     a.boxes = a.boxes.slice(0, mostBoxes);
     return a;
+  }
+
+  // named lists the entries whose whole title or name the words are, once
+  // without the little words and once more with them.
+  function named(x, words) {
+    const list = tokens(x, words.join(' ')), plain = nameHash(x, list, false), all = nameHash(x, list, true);
+    return [...(x.names.get(plain) || []), ...(plain !== all && x.names.get(all) || [])];
   }
 
   function suggest(x, w) {
@@ -416,6 +423,17 @@
       i = v.end - 1;
     }
     return boxes.slice(0, mostBoxes);
+  }
+
+  // namesTarget says whether a query names a unit to convert to.
+  function namesTarget(x, query) {
+    const { c } = fold(x, query);
+    for (let i = 0; i < c.length; i++) {
+      if (!isDigit(c[i]) || (i > 0 && isWord(c[i - 1]))) continue;
+      const v = valueAt(x, c, i);
+      if (v && target(x, c, v.end, v.measure.kind)) return true;
+    }
+    return false;
   }
 
   // target is the unit of a kind that stands after "to", "in", "into" or "as".
@@ -493,10 +511,9 @@
     if (by.length === 2 && (!apart(by[0], by[1]) || !apart(by[1], by[0]))) return 0;
     let things = 0, asked = false;
     for (let k = 0; k < run.length; k++) {
-      const covered = by.some((mine) => mine[k]);
-      if (covered) things++;
       if (f.ask.asking.has(run[k])) asked = true;
-      else if (!covered && !f.ask.filling.has(run[k])) return 0;
+      else if (by.some((mine) => mine[k])) things++;
+      else if (!f.ask.filling.has(run[k])) return 0;
     }
     if (by.length === 1 && !asked) return 0;
     const exact = f.about.reduce((sum, t) => sum + longestName(t, run), 0);
@@ -520,7 +537,12 @@
     const word = (i) => q[i] && q[i].kind === 'word';
     for (let i = 0; i < q.length; i++) {
       const t = q[i];
-      if (t.kind === 'amount') { items.push(amount(x, query.slice(t.start, t.end), t.text, a)); continue; }
+      if (t.kind === 'amount') {
+        const it = amount(x, query.slice(t.start, t.end), t.text, a);
+        if (it.scores.size === 0) it.scores = oneWord(x, 'units', [], false, { read: [], marks: a.marks }).scores; // nothing lies near it
+        items.push(it);
+        continue;
+      }
       const n = phraseAt(x, q.slice(i));
       if (n > 1) {
         items.push(phrase(x, query.slice(t.start, q[i + n - 1].end), q.slice(i, i + n), a));
@@ -532,6 +554,9 @@
       if (word(i - 1)) joined.push(q[i - 1].text + t.text);
       if (word(i + 1)) joined.push(t.text + q[i + 1].text);
       items.push(oneWord(x, t.text, joined, i === q.length - 1 && t.end === query.length, a));
+    }
+    if (namesTarget(x, query)) { // asks for the table of units too
+      items.push(oneWord(x, 'units', [], false, { read: [], marks: a.marks }));
     }
     return items;
   }
@@ -809,11 +834,11 @@
       return el;
     }
 
-    function hit(e, marks) {
+    function hit(e, marks, name) {
       const [url, title, section, , text] = x.entries[e], li = make('li'), a = anchor(root + url);
       marked(a, x, title, marks, false);
       li.append(a);
-      if (section) li.append(' ', make('small', 'section', section));
+      if (section && section !== name) li.append(' ', make('small', 'section', section));
       const p = make('p', 'snippet');
       marked(p, x, text, marks, true);
       li.append(p);
@@ -825,13 +850,13 @@
       const el = make('section'), head = make('h2', '', name + ' '), ol = make('ol');
       el.setAttribute('aria-label', name);
       head.append(make('small', '', String(list.length)));
-      ol.append(...list.slice(0, shown).map((e) => hit(e, marks)));
+      ol.append(...list.slice(0, shown).map((e) => hit(e, marks, name)));
       el.append(head, ol);
       if (list.length > shown) {
         const more = make('button', 'rest', 'Show ' + (list.length - shown) + ' more in ' + name);
         more.type = 'button';
         more.addEventListener('click', () => {
-          const rest = list.slice(shown).map((e) => hit(e, marks));
+          const rest = list.slice(shown).map((e) => hit(e, marks, name));
           ol.append(...rest);
           more.remove();
           rest[0].querySelector('a').focus();

@@ -129,12 +129,12 @@ func (x *Index) answerScore(f fact, run []string) int {
 	}
 	things := 0
 	for k, w := range run {
-		if covered[k] {
-			things++
-		}
-		if f.ask.asks(w) {
+		switch {
+		case f.ask.asks(w):
 			asked = true
-		} else if !covered[k] && !f.ask.fills(w) {
+		case covered[k]:
+			things++
+		case !f.ask.fills(w):
 			return 0
 		}
 	}
