@@ -342,6 +342,7 @@
     a.pins = pinned(x, plainWords(x, query), words);
     const [code, sure] = stampIn(x, query);
     a.boxes = stampBoxes(x, code, sure, a.hits.length);
+    if (sure === 2) Object.assign(a, { hits: [], all: false, read: [], missing: [], closest: [] }); // its letters are no words
     if (a.boxes.length === 0) {
       const sizes = tokens(x, query).filter((t) => t.kind === 'amount').map((t) => t.text);
       a.boxes = answers(x, plainWords(x, query), sizes);
@@ -509,15 +510,26 @@
     if (by.some((mine) => !mine.includes(true))) return 0;
     const apart = (one, other) => one.some((has, k) => has && !other[k]);
     if (by.length === 2 && (!apart(by[0], by[1]) || !apart(by[1], by[0]))) return 0;
-    let things = 0, asked = false;
+    let named = 0, asked = false;
     for (let k = 0; k < run.length; k++) {
       if (f.ask.asking.has(run[k])) asked = true;
-      else if (by.some((mine) => mine[k])) things++;
+      else if (by.some((mine) => mine[k])) named++;
       else if (!f.ask.filling.has(run[k])) return 0;
     }
     if (by.length === 1 && !asked) return 0;
+    if (by.length === 2) named = Math.max(inTurn(by[0], by[1]), inTurn(by[1], by[0]));
     const exact = f.about.reduce((sum, t) => sum + longestName(t, run), 0);
-    return 4 * things + 2 * exact + (asked ? 1 : 0);
+    return 4 * named + 2 * exact + (asked ? 1 : 0);
+  }
+
+  // inTurn is how many words name two things, the first ones one, the rest the other.
+  function inTurn(first, second) {
+    let sum = second.filter(Boolean).length, best = sum;
+    first.forEach((has, k) => {
+      sum += (has ? 1 : 0) - (second[k] ? 1 : 0);
+      best = Math.max(best, sum);
+    });
+    return best;
   }
 
   const sizesIn = (x, t, sizes) => sizes.filter((size) => t.sizes.some((own) =>

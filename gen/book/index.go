@@ -25,7 +25,7 @@ func (b *builder) index(views []view, words search.Words) {
 	}
 	book.Entries = append(book.Entries, chartEntries(charts)...)
 	for _, t := range words.Terms {
-		book.Entries = append(book.Entries, search.Entry{URL: "glossary.html#" + slug(t.Term), Title: t.Term, Section: "A–Z", Kind: "word", Text: wordText(t), Also: t.Also, Weight: wordWeight})
+		book.Entries = append(book.Entries, search.Entry{URL: "glossary.html#" + slug(t.Term), Title: t.Term, Kind: "word", Text: wordText(t), Also: t.Also, Weight: wordWeight})
 	}
 	b.questions(words, newPlaces(views), book.Entries)
 	for _, c := range charts {
@@ -141,8 +141,9 @@ type section struct{ ID, Title, Text string }
 // sections parts a page's text at its headings of the second and third level.
 // What nobody would look up there is left out: all of a computed table but its
 // caption, since its numbers are among the index's facts; spreads, sources and marks of sources; the
-// second unit of a value, since the search converts; choices of a form; and the
-// text of a cell that its section had before.
+// second unit of a value, since the search converts; choices of a form; lists of
+// contents, what folds are called, questions to check oneself by; and the text of a cell that its section
+// had before.
 func sections(page string) []section {
 	r := sectionReader{parts: []section{{}}, seen: map[string]bool{}}
 	scan(page, func(t tag) {
@@ -223,10 +224,10 @@ var computedTables = []string{"grid", "proved", "demo", "steps"}
 // leavesOut says whether an element is no text to look up.
 func (r *sectionReader) leavesOut(t tag) bool {
 	switch t.Name {
-	case "svg", "cite", "select", "noscript":
+	case "svg", "cite", "select", "noscript", "sup", "nav", "summary":
 		return true
-	case "sup":
-		return true
+	case "div":
+		return hasClass(t, "question")
 	case "small":
 		return r.value || r.list
 	case "thead", "tbody":

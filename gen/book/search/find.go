@@ -48,6 +48,9 @@ func (x *Index) Ask(query string, max int) Answer {
 	a.Pins = x.pinned(plainWords(query), words)
 	code, sure := x.stampIn(query)
 	a.Boxes = x.stampBoxes(code, sure, len(a.Hits))
+	if sure == surelyStamp { // then its letters are no words
+		a.Hits, a.All, a.Read, a.Missing, a.Closest = nil, false, nil, nil, nil
+	}
 	if len(a.Boxes) == 0 {
 		sizes := amountsIn(query)
 		a.Boxes = x.answers(plainWords(query), sizes)
