@@ -201,12 +201,17 @@
   function distance(a, b, most, prefix) {
     if (a.length - b.length > most || (!prefix && b.length - a.length > most)) return most + 1;
     let before = [], row = Array.from({ length: b.length + 1 }, (_, j) => j), next = [];
+    let least = 0, was = 0; // of the last row, and of the one before: later rows have no less than both
     for (let i = 1; i <= a.length; i++) {
+      if (least > most && was > most) return most + 1;
       next = [i];
+      was = least;
+      least = i;
       for (let j = 1; j <= b.length; j++) {
         const cost = a[i - 1] === b[j - 1] ? 0 : 1;
         next[j] = Math.min(row[j] + 1, next[j - 1] + 1, row[j - 1] + cost);
         if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) next[j] = Math.min(next[j], before[j - 2] + 1);
+        least = Math.min(least, next[j]);
       }
       before = row; row = next;
     }
@@ -697,7 +702,10 @@
 
   // alike lists the words that share the most pairs of letters with a typed one.
   function alike(x, w) {
-    const pairs = (w) => new Set([...w].slice(1).map((ch, i) => [...w][i] + ch));
+    const pairs = (w) => {
+      const r = [...w];
+      return new Set(r.slice(1).map((ch, i) => r[i] + ch));
+    };
     const mine = pairs(w), best = [];
     for (const known of mine.size > 0 ? x.words : []) {
       if (isDigit(known[0])) continue;

@@ -3,6 +3,7 @@ package browser
 import (
 	"encoding/json"
 	"os"
+	"os/exec"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -181,4 +182,28 @@ func TestWordsLeadToTheirFirstPlace(t *testing.T) {
 	for _, q := range words.Questions {
 		check(q.Ask[0], q.See)
 	}
+}
+
+// The comparison with general-purpose libraries runs. Its figures are printed
+// and not asserted: they are the machine's.
+func TestComparisonRuns(t *testing.T) {
+	if _, err := exec.LookPath("node"); err != nil {
+		lacking(t, "Node")
+	}
+	npm := filepath.Join(root, "testdata", "npm")
+	for _, name := range []string{"minisearch", "lunr"} {
+		if _, err := os.Stat(filepath.Join(npm, "node_modules", name)); err != nil {
+			lacking(t, "the npm package "+name)
+		}
+	}
+	out, err := exec.Command("node", filepath.Join(root, "testdata", "search_compare.mjs"), handbook(t), "12").CombinedOutput()
+	if err != nil {
+		t.Fatalf("%v\n%s", err, out)
+	}
+	for _, row := range []string{"this handbook", "minisearch", "lunr"} {
+		if !strings.Contains(string(out), "\n"+row+" ") {
+			t.Errorf("there is no row of %s", row)
+		}
+	}
+	t.Logf("\n%s", out)
 }
