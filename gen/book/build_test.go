@@ -5,6 +5,7 @@ import (
 	"os"
 	"path"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -25,6 +26,9 @@ var kinds = []string{
 	"chapters/index.html", "chapters/trying.html", "charts/index.html", "charts/waits-a3.html",
 }
 
+// editionStamp is a stamp in the head or the foot of a page.
+var editionStamp = regexp.MustCompile(`\b[A-Z0-9]{2}-[A-Z0-9]{2}\b`)
+
 // TestGolden compares the text inside main of one page of each kind, and one
 // whole page, with what was looked at and found good.
 func TestGolden(t *testing.T) {
@@ -39,6 +43,9 @@ func TestGolden(t *testing.T) {
 			_, text, _ = strings.Cut(text, "<main")
 			text, _, _ = strings.Cut(text, "</main>")
 			text = "<main" + text + "</main>\n"
+		}
+		if p == "search.html" { // the edition's stamp changes with any page
+			text = editionStamp.ReplaceAllString(text, "XX-XX")
 		}
 		golden := filepath.Join("testdata", "golden", strings.ReplaceAll(p, "/", "_"))
 		if *update {

@@ -73,9 +73,6 @@ func (b *builder) faultPages() {
 		b.fault("faults/index.html", err)
 		return
 	}
-	if len(keys) == 0 {
-		return
-	}
 	index := faultIndex{}
 	for i := range keys {
 		k := &keys[i]
