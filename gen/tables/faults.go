@@ -30,9 +30,9 @@ type FaultKey struct {
 	Short *FaultKey
 }
 
-// PrintedSteps is the most two-way steps of a key in print: what fits on two pages of A4
+// PrintedSteps is the most two-way steps of a key in print: what fits on three pages of A4
 // and can be followed by hand. An assumption.
-const PrintedSteps = 40
+const PrintedSteps = 60
 
 // FaultCause is a cause with how likely it is before anything was looked at.
 type FaultCause struct {
