@@ -26,6 +26,7 @@ type faultPage struct {
 	Causes   []faultCause
 	Steps    []faultStep
 	StepSaid string
+	Tree     template.HTML // the same as a drawing
 	Checks   []faultAct
 	Remedies []faultAct
 	Caution  template.HTML
@@ -146,6 +147,7 @@ func (b *builder) faultPage(k *tables.FaultKey) faultPage {
 	if k.Short != nil {
 		p.StepSaid = fmt.Sprintf("It is the best key of so few steps, and takes %s on the mean: %s more than the longer one above, which the page steps through.", handTime(printed.Minutes), handTime(max(printed.Minutes-k.Minutes, 0)))
 	}
+	p.Tree = draw.Key("key-"+f.ID, "Key: "+lowerFirst(f.Name), fmt.Sprintf("The %d steps of the key in numbers, as a tree from left to right.", len(printed.Steps)), keyNode(printed, 1))
 	for _, c := range f.Checks {
 		p.Checks = append(p.Checks, faultAct{c.ID, c.Name, c.Do, handTime(c.Takes.Best), ""})
 	}
@@ -227,6 +229,33 @@ func (b *builder) faultStep(k *tables.FaultKey, s *tables.FaultStep) faultStep {
 		step.Instead = fmt.Sprintf("next best: %s, %s dearer", lowerFirst(s.Instead.Name), handTime(max(s.Dearer, 0)))
 	}
 	return step
+}
+
+// keyNode is a printed key from a step on, remedies in turn gathered to one node.
+func keyNode(k *tables.FaultKey, number int) draw.KeyNode {
+	n := draw.KeyNode{Number: number}
+	for {
+		s := k.Step(number)
+		if s == nil {
+			n.End = "call for help"
+			return n
+		}
+		if s.Act.Kind != tables.RemedyAct {
+			n.Check = s.Act.Name
+			for _, a := range s.Answers {
+				n.Answers = append(n.Answers, draw.KeyAnswer{Says: a.Says, To: keyNode(k, a.Next)})
+			}
+			return n
+		}
+		n.Try = append(n.Try, s.Act.Name)
+		next := 0
+		for _, a := range s.Answers {
+			if a.Next != 0 {
+				next = a.Next
+			}
+		}
+		number = next
+	}
 }
 
 // likely names the n likeliest causes.
