@@ -11,9 +11,12 @@ import (
 )
 
 // laydown runs the program as a shell would, on a clock that stands still.
-func laydown(args ...string) (status int, out, errs string) {
+func laydown(args ...string) (status int, out, errs string) { return laydownWith("", args...) }
+
+// laydownWith runs it with something typed into it.
+func laydownWith(typed string, args ...string) (status int, out, errs string) {
 	var o, e bytes.Buffer
-	status = run(args, &o, &e, func() time.Time { return time.Date(2026, 11, 25, 9, 0, 0, 0, time.UTC) })
+	status = run(args, strings.NewReader(typed), &o, &e, func() time.Time { return time.Date(2026, 11, 25, 9, 0, 0, 0, time.UTC) })
 	return status, o.String(), e.String()
 }
 
@@ -190,6 +193,33 @@ func BenchmarkPublish(b *testing.B) {
 		site := filepath.Join(b.TempDir(), "site")
 		if status, _, errs := laydown("publish", "-out", site); status != done {
 			b.Fatal(errs)
+		}
+	}
+}
+
+// A walk through a key: what is typed leads on, what is no answer is asked again, and the
+// end of the input ends it.
+func TestCure(t *testing.T) {
+	status, out, errs := laydownWith("7\n1\n", "cure", "bubbles")
+	if status != done || errs != "" && !strings.Contains(errs, "doubt") {
+		t.Fatalf("status %d, %s", status, errs)
+	}
+	for _, want := range []string{"Bubbles\n", "1  ", "a number from 1 to", "by now:"} {
+		if !strings.Contains(out, want) {
+			t.Errorf("lacks %q:\n%s", want, out)
+		}
+	}
+	if strings.Count(out, "which?") != 3 {
+		t.Errorf("asked %d times, want 3:\n%s", strings.Count(out, "which?"), out)
+	}
+	for _, tt := range []struct{ args, want string }{
+		{"cure", "which fault? there are bubbles"},
+		{"cure bubles", `no family of faults is called "bubles"`},
+		{"cure bubbles -answers never", "is none of its answers"},
+	} {
+		status, _, errs := laydown(strings.Fields(tt.args)...)
+		if status != misuse || !strings.Contains(errs, tt.want) {
+			t.Errorf("%s: status %d, %s", tt.args, status, errs)
 		}
 	}
 }

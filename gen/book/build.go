@@ -25,7 +25,10 @@ type builder struct {
 	shop     *shop.Shop
 	waits    *waits
 	windows  *windows
+	vapours  []tables.VapourValue
+	rolls    tables.RollTable
 	afters   *afters
+	stacks   *stacks
 	content  fs.FS
 	chapters []*chapter
 	problems *problems
@@ -47,12 +50,24 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 		return nil, b.problems.sorted()
 	}
 	b.windows = newWindows(heat, b.shop)
+	if b.vapours, err = a.Vapours(); err != nil {
+		b.fault("tables/vapour.html", err)
+		return nil, b.problems.sorted()
+	}
+	if b.rolls, err = a.Rolls(); err != nil {
+		b.fault("tables/rolls.html", err)
+		return nil, b.problems.sorted()
+	}
 	under, err := a.Afters()
 	if err != nil {
 		b.fault("tables/after.html", err)
 		return nil, b.problems.sorted()
 	}
 	b.afters = newAfters(under)
+	if b.stacks, err = newStacks(a); err != nil {
+		b.fault("tables/stacks.html", err)
+		return nil, b.problems.sorted()
+	}
 	if b.press, err = newPressRoom(templates); err != nil {
 		b.fault("templates", err)
 		return nil, b.problems.sorted()
@@ -64,10 +79,16 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.materialPages()
 	b.tablePages()
 	b.heatPages()
+	b.vapourPage()
+	b.rollPages()
+	b.cutPage()
 	b.coolingPages()
 	b.curlPages()
 	b.bondPages()
 	b.afterPages()
+	b.stackPages()
+	b.tableList()
+	b.faultPages()
 	b.chapterPages()
 	b.chartPages()
 	b.verificationPage()

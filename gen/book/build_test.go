@@ -19,8 +19,8 @@ var update = flag.Bool("update", false, "write the golden pages anew")
 // kinds is one page of each kind of the small handbook.
 var kinds = []string{
 	"index.html", "plan.html", "search.html", "glossary.html", "index-az.html", "sources.html",
-	"tables/index.html", "tables/waits.html", "tables/waits-test-solvent.html",
-	"tables/after.html", "tables/after-test-solvent.html",
+	"tables/index.html", "tables/waits.html", "tables/waits/test-solvent.test-vinyl.html",
+	"tables/after.html", "tables/after/test-solvent.test-vinyl.open.html", "tables/vapour.html", "tables/rolls.html",
 	"materials/index.html", "materials/inks/test-solvent.html", "materials/media/test-vinyl.html",
 	"materials/films/test-cold.html", "materials/laminators/small-wide.html", "materials/rooms/back-room.html",
 	"chapters/index.html", "chapters/trying.html", "charts/index.html", "charts/waits-a3.html",

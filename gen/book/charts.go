@@ -48,23 +48,40 @@ type chartCell struct {
 // chartLine is a number with the same in another unit under it.
 type chartLine struct{ Text, Under string }
 
+// chartList is a chart with its sheets on every paper, as the list of stamps
+// shows it.
+type chartList struct {
+	Title, For string
+	Papers     []chartSheets
+}
+
+// chartSheets are the sheets of a chart on one paper.
+type chartSheets struct {
+	Paper  paper
+	Sheets []wallChart
+}
+
 // chartPages adds every wall chart on each paper that the shop asks for, their
 // style sheets, and the list of stamps.
 func (b *builder) chartPages() {
-	var all []wallChart
+	var lists []chartList
 	for _, chart := range b.wallCharts() {
+		l := chartList{Title: chart.Title, For: chart.For}
 		for _, name := range b.shop.Front.Charts.Paper {
 			for _, p := range papers {
 				if p.Name == name {
-					all = append(all, b.sheets(chart, p)...)
+					l.Papers = append(l.Papers, chartSheets{p, b.sheets(chart, p)})
 				}
 			}
 		}
+		for _, on := range l.Papers {
+			for _, c := range on.Sheets {
+				b.add(page{Path: c.Path, Kind: "wallchart", Title: c.Title + ", " + on.Paper.Name + ", sheet " + fmt.Sprint(c.Sheet), Tab: "Charts", Bare: true, Data: c})
+			}
+		}
+		lists = append(lists, l)
 	}
-	for _, c := range all {
-		b.add(page{Path: c.Path, Kind: "wallchart", Title: c.Title + ", " + c.Layout.Paper.Name + ", sheet " + fmt.Sprint(c.Sheet), Tab: "Charts", Bare: true, Data: c})
-	}
-	b.add(page{Path: "charts/index.html", Kind: "charts", Title: "Wall charts", Lead: "To print, laminate and hang. The stamp tells whether the one on the wall is still right.", Tab: "Charts", Data: all, Found: "list", Also: []string{"poster", "stamp"}})
+	b.add(page{Path: "charts/index.html", Kind: "charts", Title: "Wall charts", Lead: "To print, laminate and hang. The stamp tells whether the one on the wall is still right.", Tab: "Charts", Data: lists, Found: "list", Also: []string{"poster", "stamp"}})
 }
 
 // wallCharts are the charts that the shop has rows for.
@@ -73,7 +90,11 @@ func (b *builder) wallCharts() []wallChart {
 	if c := b.waitChart(); len(c.Rows) > 0 {
 		list = append(list, c)
 	}
-	return append(list, b.windowCharts()...)
+	list = append(list, b.windowCharts()...)
+	if c, ok := b.stackChart(); ok {
+		list = append(list, c)
+	}
+	return list
 }
 
 // sheets sets a chart on as many sheets of a paper as it takes, and adds the

@@ -36,6 +36,10 @@ var computedKinds = map[string]computedKind{
 	"stack-profile":      {[]string{"!film", "!medium", "!machine", "speed", "set", "title"}, (*builder).computedProfile},
 	"humidity":           {[]string{"!film", "!machine", "medium", "set", "title"}, (*builder).computedHumidity},
 	"window-predictions": {nil, (*builder).computedWindowPrints},
+
+	"stack-border": {[]string{"!medium", "from-room", "!to-room"}, (*builder).computedStackBorder},
+	"acclimatise":  {[]string{"medium", "parcel", "title"}, (*builder).computedAcclimatise},
+	"driven-ahead": {[]string{"!medium", "from-room"}, (*builder).computedDriven},
 }
 
 // asked is a computed block with its records found.

@@ -27,6 +27,7 @@ func (b *builder) filmPage(f *shop.Film) materialPage {
 	}
 	p.Drawing = figure(draw.Section("section", "The layers of "+lowerFirst(f.Name), b.section(nil, f)), "Cut through the film above a print.", "") + b.filmDrawings(f)
 	p.Lists = append(p.Lists, b.printsUnder(f)...)
+	p.Lists = append(p.Lists, b.rollList(f)...)
 	if l, ok := b.measureFirst(f); ok {
 		p.Lists = append(p.Lists, l)
 	}

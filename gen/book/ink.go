@@ -36,6 +36,7 @@ func (b *builder) inkPage(ink *shop.Ink) materialPage {
 			p.Lists = append(p.Lists, l)
 		}
 	}
+	p.Lists = append(p.Lists, b.vapourList(ink)...)
 	p.Sheets = b.inkSheets(ink)
 	return p
 }

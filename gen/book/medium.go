@@ -25,6 +25,12 @@ func (b *builder) mediumPage(m *shop.Medium) materialPage {
 	if g, ok := b.windowsOn(m); ok {
 		p.Grids = append(p.Grids, g)
 	}
+	if g, ok := b.stacksOf(m); ok {
+		p.Grids = append(p.Grids, g)
+	}
+	if g, ok := b.wrappedOf(m); ok {
+		p.Grids = append(p.Grids, g)
+	}
 	p.Lists = b.filmsOn(m, inks)
 	p.Drawing = figure(draw.Section("section", "A film on "+lowerFirst(m.Name), b.section(m, nil)), "Cut through the print with a film on it.", "")
 	p.Sheets = b.mediumSheets(m)

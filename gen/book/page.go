@@ -38,6 +38,7 @@ type tab struct {
 // thumbs are the tabs in their order.
 var thumbs = []tab{
 	{Name: "Plan", Href: "/plan.html"},
+	{Name: "Faults", Href: "/faults/index.html"},
 	{Name: "Materials", Href: "/materials/index.html"},
 	{Name: "Tables", Href: "/tables/index.html"},
 	{Name: "Learn", Href: "/chapters/index.html"},

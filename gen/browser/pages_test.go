@@ -23,6 +23,12 @@ func sweep(t *testing.T, pages []string, look func(b *tab, page string) []string
 	for range min(tabs, len(pages)) {
 		b := newTab(t, handbook(t))
 		group.Go(func() {
+			// A worker that leaves early, because a tool is missing, must not leave the
+			// pages unfetched.
+			defer func() {
+				for range next {
+				}
+			}()
 			for page := range next {
 				for _, f := range look(b, page) {
 					t.Errorf("%s: %s", page, f)

@@ -109,10 +109,10 @@ func TestFaults(t *testing.T) {
 	}
 }
 
-// TestFaultsLogOverlay: invented cases are never counted with a shop's own, nor
-// in a shop that is no demonstration.
-func TestFaultsLogOverlay(t *testing.T) {
-	demo := faultShop(oneCase + "  - {date: 2026-11-04, family: bubbles, cause: damp}\n")
+// demoWithFaults is the small shop with a family and a log.
+func demoWithFaults(t *testing.T, log string) fstest.MapFS {
+	t.Helper()
+	demo := faultShop(log)
 	for _, name := range []string{"shop.yaml", "rooms.yaml", "materials.yaml", "films.yaml", "machines.yaml", "heat.yaml"} {
 		text, err := fs.ReadFile(smallShop(t), name)
 		if err != nil {
@@ -120,6 +120,28 @@ func TestFaultsLogOverlay(t *testing.T) {
 		}
 		demo[name] = &fstest.MapFile{Data: text}
 	}
+	return demo
+}
+
+// TestGeneralCheckReplaced: a shop's own check that lacks what the program's
+// families look for is one problem, in the shop's file.
+func TestGeneralCheckReplaced(t *testing.T) {
+	own := file("checks.yaml", "checks:\n  - {id: loupe, name: Lens, takes: 1 min, do: Look., outcomes: [{id: speck, says: x}, {id: hair, says: x}]}\n")
+	_, problems := Load(demoWithFaults(t, oneCase), own)
+	want := `data/checks.yaml:2:54: check "loupe" stands in place of one that came with the program, whose family "bubbles" needs its outcomes empty: keep them, give this check another id, or write a family "bubbles" of the shop's own`
+	if got := problems.Error(); got != want {
+		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+	own = file("checks.yaml", "checks:\n  - {id: loupe, name: Lens, takes: 1 min, do: Look., outcomes: [{id: speck, says: x}, {id: empty, says: y}]}\n")
+	if s := mustLoad(t, demoWithFaults(t, oneCase), own); s.Fault("bubbles").Check("loupe").Name != "Lens" {
+		t.Error("the shop's own check is not used")
+	}
+}
+
+// TestFaultsLogOverlay: invented cases are never counted with a shop's own, nor
+// in a shop that is no demonstration.
+func TestFaultsLogOverlay(t *testing.T) {
+	demo := demoWithFaults(t, oneCase+"  - {date: 2026-11-04, family: bubbles, cause: damp}\n")
 	real := "shop: {name: Another, revised: 2026-01-31, room: back-room, laminator: small-wide, storage: in-a-stack}\n"
 	family := strings.SplitAfter(bubbles, "faults:\n")[1]
 	tests := []struct {

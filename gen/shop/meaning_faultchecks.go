@@ -21,8 +21,9 @@ func (c *checker) checkFits(r *FaultFamily, k *FaultCheck, causes []string) bool
 				c.say(pos, "%s of a check that uses a general one stands in that one's record: take it out here, or take out use", key)
 			}
 		}
-		if c.shop.Check(k.Use.ID) == nil {
-			return false // reported as a reference that leads nowhere
+		general := c.shop.Check(k.Use.ID)
+		if general == nil || !c.stillFits(r, k, general) {
+			return false // reported, here or as a reference that leads nowhere
 		}
 	} else {
 		if k.ID == "" {
@@ -49,6 +50,28 @@ func (c *checker) checkFits(r *FaultFamily, k *FaultCheck, causes []string) bool
 		c.linksFit(k.See, c.key(k, "see", k.Pos))
 	}
 	return len(k.Outcomes) > 1 && len(k.Outcomes) <= mostOutcomes && c.foundFits(r, k, name, causes)
+}
+
+// stillFits: where the shop has put a general check of its own in place of one
+// that came with the program, the program's families find their outcomes in it.
+func (c *checker) stillFits(r *FaultFamily, k *FaultCheck, general *GeneralCheck) bool {
+	if !r.Demo || general.Demo {
+		return true
+	}
+	var missing []string
+	for _, row := range k.Found {
+		for _, one := range row.Shares {
+			there := slices.ContainsFunc(general.Outcomes, func(o Outcome) bool { return o.ID == one.Of })
+			if !there && !slices.Contains(missing, one.Of) {
+				missing = append(missing, one.Of)
+			}
+		}
+	}
+	if len(missing) > 0 {
+		c.say(c.key(general, "outcomes", general.Pos), "check %s stands in place of one that came with the program, whose family %s needs its outcomes %s: keep them, give this check another id, or write a family %s of the shop's own",
+			quote(general.ID), quote(r.ID), list(missing), quote(r.ID))
+	}
+	return len(missing) == 0
 }
 
 // outcomesFit: a check can show at least two things, each with its own id.

@@ -23,9 +23,10 @@ var drawings = []string{
 	"board-bow", "bubbles-border", "bubbles-dark", "bubbles-growing", "bubbles-pin", "bubbles-pockets",
 	"crease-lift", "curl-across-in", "curl-across-out", "curl-along-in", "curl-along-out", "dirt-tent",
 	"edge-lift", "film-off-clean", "film-off-ink", "fold-crack", "ghost", "haze", "line-lane", "line-stop",
-	"lines-grain", "marks-repeat", "mottle", "ooze", "orange-peel", "powder-fog", "scratches", "seal-open",
-	"silvering", "skew", "stretch", "tunnels", "waves-across", "waves-edge", "wrap", "wrinkle-across",
-	"wrinkle-along", "wrinkle-chevron", "wrinkle-diagonal", "wrinkle-print", "yellowing",
+	"lines-grain", "marks-repeat", "melted", "mottle", "ooze", "orange-peel", "powder-fog", "scratches",
+	"seal-open", "silvering", "skew", "static", "stretch", "stuck-stack", "tunnels", "waves-across",
+	"waves-edge", "wrap", "wrinkle-across", "wrinkle-along", "wrinkle-chevron", "wrinkle-diagonal",
+	"wrinkle-print", "yellowing",
 }
 
 // DrawingNames lists the names under which data may ask for a drawing of a fault.

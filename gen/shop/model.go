@@ -94,6 +94,8 @@ type Charts struct {
 	Waits []Pair   `yaml:"waits"`                                 // rows of the chart of waits, in this order
 	// Windows are the rows of the chart of windows.
 	Windows []WindowRow `yaml:"windows"`
+	// Stacks are the media of the chart of stacks and the room.
+	Stacks []Ref `yaml:"stacks" to:"media"`
 }
 
 // WindowRow names a film on a medium in a laminator.

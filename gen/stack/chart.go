@@ -18,6 +18,9 @@ type Conditioning struct {
 	Source string
 }
 
+// FromMemory says that no reprint of the row was seen.
+func (c Conditioning) FromMemory() bool { return c.Source == fromMemory }
+
 // ConditioningDifferences are the columns: 10, 15, 20, 25, 30, 40 and 50 °F.
 var ConditioningDifferences = [7]quantity.TemperatureDifference{
 	10 * fahrenheit, 15 * fahrenheit, 20 * fahrenheit, 25 * fahrenheit, 30 * fahrenheit, 40 * fahrenheit, 50 * fahrenheit,
@@ -73,6 +76,7 @@ func RollVolume(diameter, width quantity.Length) quantity.Volume {
 type Compared struct {
 	Conditioning
 	Difference quantity.TemperatureDifference
+	Doubtful   bool // the figure looks like a misprint
 	Published  quantity.Time
 	// Core is what is computed for the core, Faces what the faces alone would take if
 	// the paper conducted perfectly (Acclimatised.Lumped).
@@ -104,7 +108,7 @@ func Compare(p Parcel, room Room, within quantity.TemperatureDifference) ([]Comp
 			}
 			published := quantity.Time(hours) * quantity.Hour
 			core, mean := a.Left(published)
-			list = append(list, Compared{row, d, published, a.Time, a.Lumped,
+			list = append(list, Compared{row, d, row.Doubt == i+1, published, a.Time, a.Lumped,
 				d * quantity.TemperatureDifference(core), d * quantity.TemperatureDifference(mean)})
 		}
 	}

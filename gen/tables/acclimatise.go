@@ -194,6 +194,28 @@ func (t *Tables) AcclimatiseChart(medium string) ([]ChartFigure, error) {
 	return stack.Compare(t.stuff(m, 0), stack.Room{Temperature: room.Temperature.Best, Pressure: t.pressure}, Acclimatised)
 }
 
+// PalletSet is a published set of hours for a pallet.
+type PalletSet struct {
+	Name  string
+	Hours map[quantity.TemperatureDifference]quantity.Time // none where the source gives none
+}
+
+// PalletSets are the two published sets beside the chart.
+func PalletSets() []PalletSet {
+	sets := []PalletSet{
+		{fmt.Sprintf("about %g m³ (%.0f ft³)", float64(stack.PalletVolume), float64(stack.PalletVolume)/0.028316846592), map[quantity.TemperatureDifference]quantity.Time{}},
+		{"750 kg (1650 lb)", map[quantity.TemperatureDifference]quantity.Time{}},
+	}
+	for _, p := range stack.PalletHours {
+		for i, hours := range []float64{p.First, p.Second} {
+			if hours > 0 {
+				sets[i].Hours[p.Difference] = quantity.Time(hours) * quantity.Hour
+			}
+		}
+	}
+	return sets
+}
+
 // AcclimatiseWorking is the way to a parcel's time.
 func (t *Tables) AcclimatiseWorking(v AcclimatiseValue) (Working, error) {
 	p, room, err := t.parcel(v.AcclimatiseCase, 0)

@@ -214,9 +214,10 @@ type DrivenProfile struct {
 	// Own is the sheet's moisture before the nip, InNip while it is in it.
 	Own, InNip []quantity.Fraction
 	First      quantity.Length
-	// Fed is the water above the limit from the leading edge to each place, over that of
-	// the whole sheet at the greatest share: how blisters could grow.
-	Fed []float64
+	// Excess is the water above the limit at each place, Fed its sum from the leading edge
+	// to there, each over its greatest at the greatest share: how blisters grow in size,
+	// and what all of them up to there are made of.
+	Excess, Fed []float64
 }
 
 // DrivenProfiles are the profiles of a case: with nothing driven, and by the band.
@@ -227,20 +228,26 @@ func (t *Tables) DrivenProfiles(v DrivenValue) ([]DrivenProfile, error) {
 	}
 	b := stack.DrivenAhead
 	var list []DrivenProfile
-	most := 0.0
+	most, mostFed := 0.0, 0.0
 	for _, share := range []quantity.Fraction{0, b.Low, b.Best, b.High} {
 		f.Share = share
 		d, err := f.Pass()
 		if err != nil {
 			return nil, err
 		}
-		list = append(list, DrivenProfile{Share: share, At: d.At, Own: f.Moisture, InNip: d.InNip, First: d.First, Fed: d.Fed})
-		most = max(most, d.Fed[len(d.Fed)-1])
+		p := DrivenProfile{Share: share, At: d.At, Own: f.Moisture, InNip: d.InNip, First: d.First, Fed: d.Fed}
+		for _, e := range d.Excess {
+			p.Excess = append(p.Excess, float64(e))
+			most = max(most, float64(e))
+		}
+		mostFed = max(mostFed, d.Fed[len(d.Fed)-1])
+		list = append(list, p)
 	}
 	for _, p := range list {
 		for i := range p.Fed {
-			if most > 0 {
-				p.Fed[i] /= most
+			if most > 0 && mostFed > 0 {
+				p.Excess[i] /= most
+				p.Fed[i] /= mostFed
 			}
 		}
 	}

@@ -74,17 +74,17 @@ func (t *Tables) FilmJob(film, laminator string, piece roll.Piece, pieces int) (
 	j := FilmJob{Film: f.ID, Laminator: m.ID, Pieces: pieces, Piece: piece}
 	w := t.shop.Front.Work
 	if w == nil {
-		j.refuse("the shop's record says nothing of its work")
+		j.refuse("The shop's record says nothing of its work.")
 		return j, nil
 	}
 	job := jobOf(f, m, w, piece, pieces)
 	j.Abreast = job.Abreast
 	switch {
 	case job.Abreast == 0:
-		j.refuse(fmt.Sprintf("with its borders the piece is wider than the film, %s", quantity.Both(f.Width.Best)))
+		j.refuse(fmt.Sprintf("With its borders the piece is wider than the film, %s.", quantity.Both(f.Width.Best)))
 		return j, nil
 	case piece.Across > m.Width.Best:
-		j.refuse(fmt.Sprintf("the piece is wider than %s takes, %s", m.Name, quantity.Both(m.Width.Best)))
+		j.refuse(fmt.Sprintf("The piece is wider than %s takes, %s.", m.Name, quantity.Both(m.Width.Best)))
 		return j, nil
 	}
 	var err error
@@ -117,12 +117,16 @@ func jobOf(f *shop.Film, m *shop.Laminator, w *shop.Work, piece roll.Piece, piec
 	if m.TwoSided {
 		job.Sides = 2
 	}
-	if m.Class == "sheet-fed" { // sheets overlap under one film, and no film lies past their edges
+	if overlaps(m) {
 		job.Border, job.Gap = 0, 0
 	}
 	job.Abreast = min(roll.MostAbreast(piece, job.Border, job.Width), pieces)
 	return job
 }
+
+// overlaps says that a machine's sheets overlap under one film, with no film past their
+// edges: no gap and no border.
+func overlaps(m *shop.Laminator) bool { return m.Class == "sheet-fed" }
 
 // warmUp is how long a cold machine warms up for a film.
 func warmUp(f *shop.Film, m *shop.Laminator) quantity.Time {
@@ -163,7 +167,7 @@ func (t *Tables) jobWorking(j FilmJob, job roll.Job, f *shop.Film, m *shop.Lamin
 	if j.Each > 0 {
 		work.Steps = append(work.Steps, Step{Text: "a good piece costs", Shown: fmt.Sprintf("%.2f\u00a0%s", j.Each, w.Currency), SI: j.Each, Unit: w.Currency})
 	}
-	if m.Class == "sheet-fed" {
+	if overlaps(m) {
 		work.Notes = append(work.Notes, "Sheets overlap here: no gap and no border.")
 	}
 	return work

@@ -92,7 +92,7 @@ func (t *Tables) FilmRoll(film string) (FilmRoll, error) {
 	}
 	r := FilmRoll{Film: f.ID}
 	if !f.Core.Set {
-		r.Reason = "the record of " + f.Name + " has no core: measure across the outside of one"
+		r.Reason = "The record of " + f.Name + " has no core: measure across the outside of one."
 		r.Working.Notes = []string{r.Reason}
 		return r, nil
 	}

@@ -194,8 +194,8 @@ func (s stacked) moves(length, width quantity.Length) (*stack.Moisture, error) {
 	return m, nil
 }
 
-// StackBorderCurve is the depth of the border against time, on a scale of powers, from a
-// quarter of an hour to a month: the best figure and the ends of its band.
+// StackBorderCurve is the depth of the border against time, on a scale of powers, from an
+// hour to thirty days: the best figure and the ends of its band.
 func (t *Tables) StackBorderCurve(c StackCase, share quantity.Fraction) ([]BorderPoint, error) {
 	s, err := t.stacked(c)
 	if err != nil {
@@ -205,7 +205,7 @@ func (t *Tables) StackBorderCurve(c StackCase, share quantity.Fraction) ([]Borde
 	if err != nil {
 		return nil, err
 	}
-	const from, to, n = 0.25, 30 * 24, 60
+	const from, to, n = 1, 30 * 24, 60
 	list := make([]BorderPoint, n+1)
 	for i := range list {
 		at := quantity.Time(from*math.Pow(to/from, float64(i)/n)) * quantity.Hour

@@ -140,11 +140,11 @@ func (v *VapourValue) unknown(why string) {
 func (t *Tables) vapourPrint(r printed) (p vapourPrint, why string, err error) {
 	p.printed = r
 	if r.ink.Evaporation == nil {
-		return p, fmt.Sprintf("the data knows no carrier that %s gives off", r.ink.Name), nil
+		return p, fmt.Sprintf("The data knows no carrier that %s gives off.", r.ink.Name), nil
 	}
 	p.carrier = t.shop.Carrier(r.ink.Evaporation.Carrier.ID)
 	if !r.room.Volume.Set || !r.room.AirChanges.Set {
-		return p, fmt.Sprintf("the record of %s gives no volume or no air changes", r.room.Name), nil
+		return p, fmt.Sprintf("The record of %s gives no volume or no air changes.", r.room.Name), nil
 	}
 	l, err := t.law(r.ink, r.medium, noFilm)
 	if err != nil {
@@ -165,7 +165,7 @@ func (t *Tables) vapourPrint(r printed) (p vapourPrint, why string, err error) {
 		times, left = append(times, at), append(left, max(now, 0))
 	}
 	if left[len(left)-1] == left[0] {
-		return p, fmt.Sprintf("the air of %s already holds as much of the carrier as the print would give off", r.room.Name), nil
+		return p, fmt.Sprintf("The air of %s already holds as much of the carrier as the print would give off.", r.room.Name), nil
 	}
 	p.emission, err = vent.FromLeft(times, left)
 	return p, "", err
@@ -189,7 +189,7 @@ func (t *Tables) bears(v VapourValue, p vapourPrint) (VapourValue, error) {
 	}
 	v.Average, v.Peak = metre.Average, metre.Peak
 	if !p.carrier.ExposureLimit.Set {
-		v.unknown(fmt.Sprintf("the record of %s has no exposure limit: put in the one of section 8 of the safety data sheet", p.carrier.Name))
+		v.unknown(fmt.Sprintf("The record of %s has no exposure limit: put in the one of section 8 of the safety data sheet.", p.carrier.Name))
 		v.Working.Steps = t.vapourSteps(v, p)
 		return v, nil
 	}
@@ -210,7 +210,7 @@ func (t *Tables) bears(v VapourValue, p vapourPrint) (VapourValue, error) {
 		v.Working.Notes = append(v.Working.Notes, "Kept like this the print holds its vapour back and gives it off when it is opened: count it as hung from then on.")
 	}
 	v.Working.Notes = append(v.Working.Notes,
-		"By hand: A = (x·L − C_0)/C̄, or (x_e·L_e − C_0)/Ĉ where that is less, with L_e the lower explosive limit as a concentration.",
+		"By hand: A = (x·L − C₀)/C̄, or (x_e·L_e − C₀)/Ĉ where that is less, with L_e the lower explosive limit as a concentration.",
 		"A mean of the room says little about the air beside a wet print, where the concentration is many times as high. A limit adds up with those of other vapours that harm alike.")
 	return v, nil
 }
@@ -225,7 +225,7 @@ func (t *Tables) bearing(metre vent.Trace, p vapourPrint) (vent.Bearing, error) 
 // daily is what may be printed in a day without end: all that leaves the prints is taken
 // out by the fresh air.
 //
-//	A = (x·L − C_0)·Q/(K·m₀) in a day
+//	A = (x·L − C₀)·Q/(K·m₀) in a day
 func daily(room vent.Room, p vapourPrint) (quantity.Area, error) {
 	if room.AirChanges == 0 {
 		return 0, nil

@@ -21,7 +21,7 @@ func (t *Tables) vapourSteps(v VapourValue, p vapourPrint) []Step {
 		density("Ĉ", "its highest concentration", v.Peak, ""),
 	}
 	if p.room.Vapour.Best > 0 {
-		steps = append(steps, density("C_0", "already in the air", p.room.Vapour.Best, p.room.Vapour.Source))
+		steps = append(steps, density("C₀", "already in the air", p.room.Vapour.Best, p.room.Vapour.Source))
 	}
 	if c.ExposureLimit.Set {
 		steps = append(steps, density("L", "exposure limit, 8 h", c.ExposureLimit.Best, c.ExposureLimit.Source),
@@ -42,7 +42,7 @@ func (t *Tables) vapourSteps(v VapourValue, p vapourPrint) []Step {
 	} else {
 		steps = append(steps, step("", "told, rounded down", v.Area, "m²", ""))
 	}
-	steps = append(steps, step("A_d", "printed in a day, evenly and without end: (x·L − C_0)·Q/(K·m₀)", v.Daily, "m²", ""))
+	steps = append(steps, step("A_d", "printed in a day, evenly and without end: (x·L − C₀)·Q/(K·m₀)", v.Daily, "m²", ""))
 	for _, m := range v.Moves {
 		steps = append(steps, Step{Text: "over the spread of: " + m.Input, Shown: quantity.Metric(m.Low) + " to " + quantity.Metric(m.High), SI: float64(m.High), Unit: "m²"})
 	}
@@ -62,13 +62,17 @@ func leftAfterHour(p vapourPrint) quantity.Grammage {
 	return p.load - quantity.Grammage(given)
 }
 
-// density makes a line from a concentration in air, in mg/m³.
+// density makes a line from a concentration in air, in mg/m³ or g/m³.
 func density(symbol, text string, d quantity.Density, source string) Step {
-	return Step{Symbol: symbol, Text: text, Shown: fmt.Sprintf("%.3g\u00a0mg/m³", float64(d)*1e6), SI: float64(d), Unit: "kg/m³", Source: source}
+	shown := fmt.Sprintf("%.3g mg/m³", milligrams(d))
+	if milligrams(d) >= 1000 {
+		shown = fmt.Sprintf("%.3g g/m³", milligrams(d)/1000)
+	}
+	return Step{Symbol: symbol, Text: text, Shown: shown, SI: float64(d), Unit: "kg/m³", Source: source}
 }
 
 // flow makes a line from a flow of air, in m³/h and ft³/min.
 func flow(symbol, text string, q float64) Step {
 	const cubicFoot = 0.3048 * 0.3048 * 0.3048
-	return Step{Symbol: symbol, Text: text, Shown: fmt.Sprintf("%.0f\u00a0m³/h (%.0f\u00a0ft³/min)", q*3600, q*60/cubicFoot), SI: q, Unit: "m³/s"}
+	return Step{Symbol: symbol, Text: text, Shown: fmt.Sprintf("%.0f m³/h (%.0f ft³/min)", q*3600, q*60/cubicFoot), SI: q, Unit: "m³/s"}
 }
