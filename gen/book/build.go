@@ -89,6 +89,7 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.stackPages()
 	b.tableList()
 	b.chapterPages()
+	b.trainingBook()
 	b.chartPages()
 	b.verificationPage()
 	b.assets(templates)
