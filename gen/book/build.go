@@ -90,6 +90,7 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.tableList()
 	b.faultPages()
 	b.chapterPages()
+	b.trainingBook()
 	b.chartPages()
 	b.verificationPage()
 	b.assets(templates)

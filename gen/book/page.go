@@ -19,6 +19,7 @@ type page struct {
 	Lead    string // the line under the title
 	Tab     string // of the thumb index; empty for none
 	Scripts []string
+	Styles  []string // beside the book's own
 	Data    any
 	Bare    bool // sets itself, without the layout: a wall chart
 
