@@ -1,6 +1,10 @@
 package shop
 
-import "laydown/gen/quantity"
+import (
+	"slices"
+
+	"laydown/gen/quantity"
+)
 
 // checker holds the records against each other and against what can be. What
 // could not be read, or names a record that is not there, was reported before
@@ -87,6 +91,7 @@ func (l *loader) checkMeaning(s *Shop) {
 		c.loggedFits(r)
 	}
 	c.contactsThere()
+	c.cautionsThere()
 	c.chartRows()
 }
 
@@ -105,6 +110,23 @@ func (c *checker) key(owner any, key string, otherwise Pos) Pos {
 func above[Q quantity.Quantity](c *checker, lowKey string, low Value[Q], highKey string, high Value[Q]) {
 	if low.Set && high.Set && low.Best > high.Best {
 		c.say(low.Pos, "%s, %s, is above %s, %s: exchange or correct them", lowKey, low.Text, highKey, high.Text)
+	}
+}
+
+// cautionsThere: a shop that replaces all cautions leaves none of those out that
+// rules call for.
+func (c *checker) cautionsThere() {
+	if !slices.Contains(c.l.replaced, "cautions") || c.l.unread["cautions"] {
+		return
+	}
+	var missing []string
+	for _, id := range ruleCautions {
+		if c.shop.Caution(id) == nil {
+			missing = append(missing, id)
+		}
+	}
+	if len(missing) > 0 {
+		c.say(c.shop.Front.Pos, "cautions that pages and plans call for are not there: write %s under cautions:", list(missing))
 	}
 }
 
