@@ -90,6 +90,7 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.tableList()
 	b.chapterPages()
 	b.chartPages()
+	b.formPages()
 	b.verificationPage()
 	b.assets(templates)
 

@@ -133,6 +133,23 @@ func (b *tab) withoutScript(page string) []string {
 	return eval[[]string](b, script(b.t, "noscript.js"))
 }
 
+// TestForms prints every form.
+func TestForms(t *testing.T) {
+	var forms []string
+	for _, p := range pagesOf(t, handbook(t)) {
+		if path.Dir(p) == "forms" && p != "forms/index.html" {
+			forms = append(forms, p)
+		}
+	}
+	if len(forms) == 0 {
+		t.Fatal("the handbook has no form")
+	}
+	sweep(t, forms, func(b *tab, page string) []string {
+		b.fresh(page, 1024, "dark")
+		return b.form(page)
+	})
+}
+
 // TestWallCharts prints every wall chart on paper.
 func TestWallCharts(t *testing.T) {
 	var charts []string

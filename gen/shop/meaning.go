@@ -81,6 +81,9 @@ func (l *loader) checkMeaning(s *Shop) {
 	for _, p := range s.Claims {
 		c.claimFits(p)
 	}
+	for _, f := range s.Forms {
+		c.formFits(f)
+	}
 	for _, r := range s.Checks {
 		c.generalCheckFits(r)
 	}
