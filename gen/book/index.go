@@ -23,8 +23,9 @@ func (b *builder) index(views []view, words search.Words) {
 		book.Entries = append(book.Entries, entriesOf(v)...)
 	}
 	book.Entries = append(book.Entries, chartEntries(charts)...)
+	at := termPaths(words.Terms)
 	for _, t := range words.Terms {
-		book.Entries = append(book.Entries, search.Entry{URL: "glossary.html#" + slug(t.Term), Title: t.Term, Section: "A–Z", Kind: "word", Text: wordText(t), Also: t.Also})
+		book.Entries = append(book.Entries, search.Entry{URL: at[slug(t.Term)], Title: t.Term, Section: "A–Z", Kind: "word", Text: wordText(t), Also: t.Also})
 	}
 	for _, c := range charts {
 		book.Charts = append(book.Charts, search.Chart{Stamp: c.Stamp, Title: c.full(), URL: c.Path})
