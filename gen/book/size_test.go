@@ -38,6 +38,9 @@ func TestPagesAreSmall(t *testing.T) {
 			continue
 		}
 		pages++
+		if f.Path == "training.html" {
+			continue // one document with all chapters, to print
+		}
 		if len(f.Data) > mostBytes {
 			t.Errorf("%s has %d bytes, %d at most: part it", f.Path, len(f.Data), mostBytes)
 		}
