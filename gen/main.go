@@ -23,6 +23,10 @@ and chapters.
         the job plan for one print; laydown plan -help lists the rest
   laydown table NAME [-shop DIR] [-format text|csv|json]
         one computed table: waits, windows or humidity
+  laydown begin DIR
+        start a shop's own folder, with examples to change
+  laydown view [-shop DIR] [-port N]
+        show the handbook on this machine, anew when a file changes
 
 Without -shop it works on the demonstration that it carries. A shop's folder
 has data/*.yaml and content/*.md, and may have templates/; what is in it goes
@@ -59,6 +63,10 @@ func run(args []string, out, errs io.Writer, now func() time.Time) int {
 		return c.plan(rest)
 	case "table":
 		return c.table(rest)
+	case "begin":
+		return c.begin(rest)
+	case "view":
+		return c.view(rest)
 	case "help", "-h", "-help", "--help":
 		fmt.Fprint(out, usage)
 		return done
