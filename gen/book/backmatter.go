@@ -16,7 +16,7 @@ func (b *builder) backMatter(w search.Words, views []view) {
 	slices.SortStableFunc(terms, byName(func(t search.Term) string { return t.Term }))
 	var list []glossaryTerm
 	for _, t := range terms {
-		list = append(list, glossaryTerm{Term: t, Answer: b.firstPlace(t.Term, t.See, p)})
+		list = append(list, glossaryTerm{Term: t, Answer: b.leadsTo(t.Term, t.See, p)})
 	}
 	b.add(page{Path: "glossary.html", Kind: "glossary", Title: "A–Z", Lead: "The words of this book, and what else people call them.", Tab: "A–Z", Data: byLetter(list, func(t glossaryTerm) string { return t.Term.Term })})
 	b.add(page{Path: "index-az.html", Kind: "index", Title: "Index", Lead: "Every word, heading and material of this book, and where it stands.", Tab: "A–Z", Data: byLetter(backIndex(list, views), func(e indexEntry) string { return e.Head })})

@@ -17,6 +17,7 @@ type chapter struct {
 	Body             template.HTML
 	Headings         []heading
 	links            []link
+	checks           []selfCheck
 }
 
 // shopData is what chapters ask of the shop's data.
@@ -81,7 +82,7 @@ func readChapter(name string, src []byte, slugs map[string]string, d shopData, p
 	r := &reader{ix: ix, file: name, page: c.Page, problems: p, data: d, ids: map[string]bool{}, slugs: slugs}
 	r.checkText(src)
 	c.Body = r.body(from)
-	c.Headings, c.links = r.headings, r.links
+	c.Headings, c.links, c.checks = r.headings, r.links, r.checks
 	return c
 }
 

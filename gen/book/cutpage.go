@@ -35,7 +35,7 @@ func (b *builder) cutPart(all []tables.CutValue, grain string) reckonedPart {
 	if grain == tables.GrainShort {
 		part.Lead = "The parent’s grain runs along its shorter side."
 	}
-	g := grid{ID: "cuts-" + grain, Caption: "Pieces of one parent sheet, their waste under it", Corner: "piece, and the edge that goes in first", Wide: true,
+	g := grid{ID: "cuts-" + grain, Caption: upperFirst(grain) + " grain: pieces of one parent sheet, their waste under it", Corner: "piece, and the edge that goes in first", Wide: true,
 		Note: "A dash is a piece that does not fit that way. Edges are not trimmed first."}
 	for _, parent := range tables.ParentSheets {
 		g.Heads = append(g.Heads, gridHead{Top: parent.Name})

@@ -105,13 +105,27 @@ func (r *reader) question(b *ast.FencedCodeBlock) template.HTML {
 	if because < 0 {
 		return ""
 	}
-	var out strings.Builder
-	out.WriteString(`<div class="question">` + string(r.html(from, asked)) + `<ol class="choices">`)
+	var asks strings.Builder
+	asks.WriteString(string(r.html(from, asked)) + `<ol class="choices">`)
 	for _, c := range choices {
-		out.WriteString("<li>" + string(r.html(c.from, c.to)) + "</li>")
+		asks.WriteString("<li>" + string(r.html(c.from, c.to)) + "</li>")
 	}
-	out.WriteString(`</ol><details><summary>Answer</summary><p><strong>` + template.HTMLEscapeString(right) + `.</strong></p>` + string(r.html(because, becauseTo)) + `</details></div>`)
-	return template.HTML(out.String())
+	asks.WriteString("</ol>")
+	q := selfCheck{Asks: template.HTML(asks.String()), Right: right, Because: r.html(because, becauseTo)}
+	r.checks = append(r.checks, q)
+	return q.folded()
+}
+
+// selfCheck is a question of a chapter with its answer.
+type selfCheck struct {
+	Asks    template.HTML // the question and its choices
+	Right   string        // the letter of the right one
+	Because template.HTML
+}
+
+// folded sets a question with its answer in a fold, as its chapter's page shows it.
+func (q selfCheck) folded() template.HTML {
+	return `<div class="question">` + q.Asks + `<details><summary>Answer</summary><p><strong>` + template.HTML(template.HTMLEscapeString(q.Right)) + `.</strong></p>` + q.Because + `</details></div>`
 }
 
 // computedBlock is a computed block as its author wrote it.

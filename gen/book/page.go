@@ -19,6 +19,7 @@ type page struct {
 	Lead    string // the line under the title
 	Tab     string // of the thumb index; empty for none
 	Scripts []string
+	Styles  []string // beside the book's own
 	Data    any
 	Bare    bool // sets itself, without the layout: a wall chart
 
@@ -40,6 +41,7 @@ type tab struct {
 // thumbs are the tabs in their order.
 var thumbs = []tab{
 	{Name: "Plan", Href: "/plan.html"},
+	{Name: "Faults", Href: "/faults/index.html"},
 	{Name: "Materials", Href: "/materials/index.html"},
 	{Name: "Tables", Href: "/tables/index.html"},
 	{Name: "Learn", Href: "/chapters/index.html"},

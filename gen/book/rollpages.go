@@ -254,7 +254,7 @@ func filmLeftGrid(r tables.FilmRoll) grid {
 // filmJobsPart is what jobs take of a film in one machine, with their workings.
 func (b *builder) filmJobsPart(f *shop.Film, m *shop.Laminator) reckonedPart {
 	part := reckonedPart{ID: "jobs-" + m.ID, Name: "Jobs in " + lowerFirst(m.Name)}
-	g := grid{ID: "taken-" + m.ID, Caption: "Metres of film, minutes under it, by number of good pieces", Corner: "size", Note: "An empty cell is a piece that is too wide for the film or the machine."}
+	g := grid{ID: "taken-" + m.ID, Caption: upperFirst(short(m.Name)) + ": metres of film, minutes under it, by number of good pieces", Corner: "size", Note: "An empty cell is a piece that is too wide for the film or the machine."}
 	for _, n := range tables.JobPieces {
 		g.Heads = append(g.Heads, gridHead{Top: plural(n, "piece", "pieces")})
 	}

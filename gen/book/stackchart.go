@@ -16,7 +16,7 @@ func (b *builder) stackChart() (wallChart, bool) {
 	home := b.shop.Room(b.shop.Front.Room.ID)
 	dry, damp := b.driestAndDampest()
 	colder := tables.Colder[len(tables.Colder)/2]
-	c := wallChart{Kind: "stacks", Title: "Stacks", Where: upperFirst(home.Name) + ", " + climate(home),
+	c := wallChart{Kind: "stacks", Title: "Stacks", First: "Medium", Where: upperFirst(home.Name) + ", " + climate(home),
 		Groups: []chartGroup{
 			{"border in mm after a week at", 2},
 			{fmt.Sprintf("hours to stay wrapped, %s colder", difference(colder)), len(tables.Parcels)},

@@ -56,9 +56,9 @@ func (b *builder) vapourPart(ink *shop.Ink, values []tables.VapourValue) reckone
 	medium := b.shop.Medium(values[0].Medium)
 	known := slices.ContainsFunc(values, func(v tables.VapourValue) bool { return v.Known })
 	part := reckonedPart{ID: ink.ID, Name: ink.Name}
-	g := grid{ID: "areas-" + ink.ID, Corner: "on " + lowerFirst(medium.Name), Wide: true, Caption: "At most so many m² drying at once, ft² under it"}
+	g := grid{ID: "areas-" + ink.ID, Corner: "on " + lowerFirst(medium.Name), Wide: true, Caption: upperFirst(ink.Name) + ": at most so many m² drying at once, ft² under it"}
 	if !known {
-		g.Caption = "What each m² of print leaves in the air over the worst eight hours, mg/m³"
+		g.Caption = upperFirst(ink.Name) + ": what each m² of print leaves in the air over the worst eight hours, mg/m³"
 		g.Note = "No area is told. With a limit of your own: half of it, in mg/m³, over this number gives the square metres."
 		part.Lead = values[0].Reason
 	}

@@ -12,7 +12,7 @@ import (
 // then normal coverage in the coldest room, then on a tight roll or in a stack.
 func (b *builder) waitChart() wallChart {
 	room, storage, cold := b.shop.Room(b.shop.Front.Room.ID), b.shop.Storage(b.shop.Front.Storage.ID), b.coldestRoom()
-	c := wallChart{Kind: "waits", Title: "Hours to wait", Where: upperFirst(room.Name) + ", " + climate(room),
+	c := wallChart{Kind: "waits", Title: "Hours to wait", First: "Print", Where: upperFirst(room.Name) + ", " + climate(room),
 		Groups: []chartGroup{
 			{"coverage, kept: " + lowerFirst(short(storage.Name)), 3},
 			{"normal, " + lowerFirst(short(cold.Name)) + " " + quantity.Imperial(cold.Temperature.Best), 1},

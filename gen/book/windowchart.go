@@ -35,7 +35,7 @@ func (b *builder) windowCharts() []wallChart {
 // windowChart is a laminator's chart with no rows yet: its speeds across.
 func (b *builder) windowChart(m *shop.Laminator) wallChart {
 	room := b.shop.Room(b.shop.Front.Room.ID)
-	c := wallChart{Kind: "windows-" + m.ID, Title: "Set °C", For: lowerFirst(short(m.Name)),
+	c := wallChart{Kind: "windows-" + m.ID, Title: "Set °C", First: "Film", For: lowerFirst(short(m.Name)),
 		Where:  upperFirst(short(m.Name)) + "; " + lowerFirst(room.Name) + ", " + climate(room),
 		Advice: "Struck bar: no window; run another speed or film. Run a test piece first.",
 		Names:  "°F and media"}

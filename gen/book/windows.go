@@ -47,15 +47,16 @@ func usualSpeed(m *shop.Laminator) int {
 	return slices.Index(tables.Speeds(m), m.Usual.Best)
 }
 
-// windowHref is where the working of a window stands.
-func windowHref(k windowKey) string {
-	return "/tables/windows-" + k.film + ".html#" + windowID(k)
+// path is where the pair's windows stand, with their working.
+func (k windowKey) path() string {
+	return "tables/windows/" + k.film + "." + k.medium + "." + k.laminator + ".html"
 }
 
-// windowID is the id of a window's limits on its film's page.
-func windowID(k windowKey) string {
-	return fmt.Sprintf("%s.%s.%d.%s", k.medium, k.laminator, k.speed, k.room)
-}
+// windowHref is where a window stands.
+func windowHref(k windowKey) string { return "/" + k.path() + "#" + windowID(k) }
+
+// windowID is the id of a window on its pair's page.
+func windowID(k windowKey) string { return fmt.Sprintf("%d.%s", k.speed, k.room) }
 
 // pace writes a speed in both systems.
 func pace(v quantity.Speed) string { return quantity.Both(v) }

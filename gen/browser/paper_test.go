@@ -129,6 +129,16 @@ func (b *tab) sheetFits(page string, p paper, upright bool) []string {
 	return faults
 }
 
+// capHeights are the smallest capitals of a chart's headings and numbers, and what
+// the chart promises, in mm on paper.
+type capHeights struct {
+	Promised float64 `json:"promised"`
+	Smallest float64 `json:"smallest"`
+	Text     string  `json:"text"`
+}
+
+func (b *tab) caps() capHeights { return eval[capHeights](b, script(b.t, "caps.js")) }
+
 // form prints the page and wants one upright sheet of A4, with everything on it
 // over the foot and the foot inside the sheet.
 func (b *tab) form(page string) []string {
@@ -154,11 +164,7 @@ func (b *tab) form(page string) []string {
 // headings and numbers. Two per cent are left to the rounding of fonts.
 func (b *tab) capitals() []string {
 	b.t.Helper()
-	caps := eval[struct {
-		Promised float64 `json:"promised"`
-		Smallest float64 `json:"smallest"`
-		Text     string  `json:"text"`
-	}](b, script(b.t, "caps.js"))
+	caps := b.caps()
 	switch {
 	case caps.Promised <= 0:
 		return []string{"the chart promises no height of its capitals (--cap)"}

@@ -116,6 +116,10 @@ func above[Q quantity.Quantity](c *checker, lowKey string, low Value[Q], highKey
 	}
 }
 
+// MostPrints is how many prints stand side by side on a chart of films on prints: with
+// more, the films' names would have no room on the papers that read from afar.
+const MostPrints = 5
+
 // cautionsThere: a shop that replaces all cautions leaves none of those out that
 // rules call for.
 func (c *checker) cautionsThere() {
@@ -133,13 +137,34 @@ func (c *checker) cautionsThere() {
 	}
 }
 
-// chartRows checks the rows that the shop wants on its chart of waits.
+// chartRows checks the rows and columns that the shop wants on its charts.
 func (c *checker) chartRows() {
-	for _, p := range c.shop.Front.Charts.Waits {
-		ink, medium := c.inks[p.Ink.ID], c.media[p.Medium.ID]
-		if ink != nil && medium != nil && !c.shop.PrintsOn(ink, medium) {
-			c.say(p.Pos, "medium %s is not printed with ink %s: list the ink in the medium's inks, or take this row out", quote(medium.ID), quote(ink.ID))
+	charts := c.shop.Front.Charts
+	printed := func(list []Pair) {
+		for _, p := range list {
+			ink, medium := c.inks[p.Ink.ID], c.media[p.Medium.ID]
+			if ink != nil && medium != nil && !c.shop.PrintsOn(ink, medium) {
+				c.say(p.Pos, "medium %s is not printed with ink %s: list the ink in the medium's inks, or take this row out", quote(medium.ID), quote(ink.ID))
+			}
 		}
+	}
+	printed(charts.Waits)
+	named := map[string]bool{}
+	once := func(pos Pos, name string) {
+		if named[name] {
+			c.say(pos, "two charts are called %s: give this one another name", quote(name))
+		}
+		named[name] = true
+	}
+	for _, m := range charts.Matrices {
+		printed(m.Prints)
+		once(m.Pos, m.Name)
+		if len(m.Prints) > MostPrints {
+			c.say(m.Pos, "%d prints do not fit side by side on a chart: at most %d, and another chart for the rest", len(m.Prints), MostPrints)
+		}
+	}
+	for _, n := range charts.Notices {
+		once(n.Pos, n.Name)
 	}
 }
 

@@ -74,6 +74,7 @@ type commonShard struct {
 	Cautions   map[string]string `json:"cautions"`
 	Feeds      map[string]string `json:"feeds"`
 	Hardly     float64           `json:"hardly_h"`
+	Causes     []causeJS         `json:"causes"` // those of all families of faults that name a physics
 	Locked     float64           `json:"locked_h"`
 	// Steps are the humidities of a measured stack, Limits the words for what
 	// bounds a window: its lowest, then the highest ones in the order of their codes.
@@ -92,6 +93,14 @@ type workJS struct {
 	Gap     float64 `json:"gap_m"`
 	Border  float64 `json:"border_m"`
 	Spoils  float64 `json:"spoils"`
+}
+
+type causeJS struct {
+	Family  string  `json:"family"`
+	ID      string  `json:"id"`
+	Text    string  `json:"text"`
+	Physics string  `json:"physics"`
+	Share   float64 `json:"share"`
 }
 
 type namedJS struct {
@@ -175,6 +184,9 @@ func (t *Tables) commonShard() commonShard {
 		Defaults: map[string]string{"room": front.Room.ID, "laminator": front.Laminator.ID, "storage": front.Storage.ID},
 		Phrases:  phrases, Verdicts: Verdicts, Cautions: t.cautionTexts(), Feeds: feedTexts,
 		Hardly: HardlyDries.Hours(), Locked: LockedIn.Hours(), Limits: limitNames, Words: limitWords,
+	}
+	for _, cause := range t.physicalCauses() {
+		c.Causes = append(c.Causes, causeJS{cause.Family, cause.Cause, cause.Text, cause.physics, cause.share})
 	}
 	if w := front.Work; w != nil {
 		c.Work = &workJS{float64(w.SetUp.Best), float64(w.Feeding.Best), float64(w.Trim.Best), float64(w.Gap.Best), float64(w.Border.Best), float64(w.Spoils.Best)}
