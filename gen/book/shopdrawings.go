@@ -3,6 +3,7 @@ package book
 import (
 	"fmt"
 	"html/template"
+	"strings"
 
 	"laydown/gen/book/draw"
 	"laydown/gen/quantity"
@@ -43,7 +44,7 @@ func (b *builder) computedNipWrap(a asked) template.HTML {
 	r := draw.Rollers{Diameter: float64(m.Diameter.Best), Cover: float64(m.CoverThickness.Best), Wrap: float64(m.Wrap.Best), Nip: float64(m.Nip.Best),
 		DiameterText: quantity.Both(m.Diameter.Best), CoverText: quantity.Both(m.CoverThickness.Best), WrapText: quantity.Both(m.Wrap.Best), NipText: quantity.Both(m.Nip.Best)}
 	if r.CoverOf = "cover"; b.shop.Substance(m.Cover.ID) != nil {
-		r.CoverOf = lowerFirst(b.shop.Substance(m.Cover.ID).Name)
+		r.CoverOf, _, _ = strings.Cut(lowerFirst(b.shop.Substance(m.Cover.ID).Name), ",")
 	}
 	title := a.title("Nip and wrap of the " + lowerFirst(short(m.Name)))
 	return figure(draw.NipWrap(a.ID, title, r), title+", from its record. The lower roller is drawn as large as the upper.", "")

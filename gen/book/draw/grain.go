@@ -37,7 +37,7 @@ func grainFed(v *canvas, x float64, across bool) {
 	}
 	v.text("tick", "start", x, 228, under)
 	if across {
-		v.text("tick", "start", x, 248, "parallel to the roller axes: common practice for hot film")
+		v.text("tick", "start", x, 248, "parallel to the roller axes")
 	} else {
 		v.text("tick", "start", x, 248, "rolls, and sheets too wide to turn")
 	}
@@ -80,7 +80,7 @@ func GrainTests(id string) template.HTML {
 func foldTest(v *canvas, x, y float64) {
 	v.text("label", "start", x, y+16, "Fold")
 	for i, ragged := range []bool{false, true} {
-		b := box{x + float64(i)*160, y + 34, 130, 100}
+		b := box{x + float64(i)*178, y + 34, 130, 100}
 		v.rect("outline", b.x, b.y, b.w, b.h)
 		grainLines(v, b, !ragged)
 		middle := b.x + b.w/2
@@ -103,7 +103,7 @@ func foldTest(v *canvas, x, y float64) {
 func bendTest(v *canvas, x, y float64) {
 	v.text("label", "start", x, y+16, "Bend half over")
 	for i, high := range []float64{34, 66} {
-		left, ground := x+float64(i)*160, y+134
+		left, ground := x+float64(i)*178, y+134
 		v.line("thin", left, ground, left+130, ground)
 		top := ground - high
 		// The sheet lies, turns in a half circle, and comes back over itself.
@@ -122,15 +122,15 @@ func bendTest(v *canvas, x, y float64) {
 func stripTest(v *canvas, x, y float64) {
 	v.text("label", "start", x, y+16, "Two strips at one end")
 	for i, droop := range []float64{10, 74} {
-		left, level := x+float64(i)*160, y+70.0
+		left, level := x+float64(i)*178, y+70.0
 		hatch(v, SteelMatter, left, level-14, 22, 28)
 		v.path("outline", curve(left+22, left+122, 24, func(at float64) float64 {
 			s := (at - left - 22) / 100
 			return level + droop*s*s
 		}))
-		name := "stands: grain lengthways"
+		name := "stands: grain along it"
 		if i == 1 {
-			name = "droops: grain across"
+			name = "droops: grain across it"
 		}
 		v.text("tick", "start", left, y+172, name)
 	}
@@ -154,7 +154,7 @@ func wetTest(v *canvas, x, y float64) {
 		grainLines(v, box{cx - 20, top + 10, 40, high - 8}, true)
 	}
 	v.line("limit", left+52, top-14, left+52, top+high+18)
-	v.text("tick", "start", left, y+172, "rolls round an axis with the grain")
+	v.text("tick", "end", x+338, y+172, "rolls round an axis with the grain")
 }
 
 // CurlAxes draws the two ways in which a laminate bends, with the axis of each
@@ -167,10 +167,10 @@ func CurlAxes(id string) template.HTML {
 		x := 2 + float64(i)*370
 		name, under := "Axis across the feed", "lead and tail lift: the film’s tension"
 		if !across {
-			name, under = "Axis along the feed", "the sides lift: water, with the grain along the feed"
+			name, under = "Axis along the feed", "the sides lift: water, grain along the feed"
 		}
 		v.text("label", "start", x, 16, name)
-		v.raw(`<g transform="translate(` + number(x) + ` 18)">`)
+		v.raw(`<g transform="translate(` + number(x) + ` 22)">`)
 		bentPiece(&v, across)
 		v.raw(`</g>`)
 		v.text("tick", "start", x, 218, under)
@@ -197,14 +197,14 @@ func bentPiece(v *canvas, across bool) {
 	for _, s := range []float64{-0.66, -0.33, 0.33, 0.66} {
 		v.path("thin", edge(s, -1, s, 1))
 	}
-	a, z := place(0, -1.5), place(0, 1.5)
+	a, z := place(0, -1.4), place(0, 1.25)
 	v.line("limit", a.x, a.y, z.x, z.y)
-	v.text("tick", "start", z.x+6, z.y, "axis")
+	v.text("tick", "middle", a.x, a.y-6, "axis")
 	if across {
 		arrow(v, point{30, 176}, point{110, 176})
 		v.text("tick", "start", 30, 168, "feed")
 		return
 	}
-	arrow(v, point{40, 140}, point{80, 186})
-	v.text("tick", "start", 18, 134, "feed")
+	arrow(v, point{30, 122}, point{60, 161})
+	v.text("tick", "start", 8, 116, "feed")
 }

@@ -29,13 +29,13 @@ func NipWrap(id, title string, r Rollers) template.HTML {
 		{point{upper.x + radius*0.707, upper.y - radius*0.707}, "upper roller, " + r.DiameterText + " across"},
 		{point{upper.x + (radius-r.Cover*scale)*0.94, upper.y + (radius-r.Cover*scale)*0.34}, r.CoverOf + ", " + r.CoverText},
 		{point{nip.x + half, nip.y}, "nip, " + r.NipText + " along the feed"},
-		{point{nip.x + radius + 40, nip.y}, "print, going to the right"},
+		{point{nip.x + radius + 50, nip.y}, "print, going to the right"},
 	}
 	if r.Wrap > 0 {
 		words = append(words, struct {
 			at   point
 			text string
-		}{point{}, "film on the roller before the nip, " + r.WrapText})
+		}{point{}, "film before the nip, " + r.WrapText})
 	}
 	said := ""
 	for i, w := range words {
@@ -67,7 +67,7 @@ func NipWrap(id, title string, r Rollers) template.HTML {
 	for i, w := range words {
 		want[i] = w.at.y
 	}
-	const column = 410.0
+	const column = 336.0
 	for i, at := range Spread(want, 26, 14, high) {
 		v.path("lead", []point{words[i].at, {column - 16, at}, {column - 6, at}})
 		v.text("label", "start", column, at+5, words[i].text)
