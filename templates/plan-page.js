@@ -197,6 +197,15 @@
       return li;
     }));
     $('a-feed').replaceChildren(make('b', upper(plan.feed.advice) + '. '), plan.feed.why);
+    const weigh = (family) => laydownPlan.data().causes.filter((c) => c.family === family && plan.evidence[c.physics] !== undefined)
+      .map((c) => c.id + ':' + Math.floor(plan.evidence[c.physics] * 100 + 0.5) / 100).join(',');
+    $('a-faults-box').hidden = !(plan.faults && plan.faults.length);
+    fill($('a-faults'), (plan.faults || []).map((f) => {
+      const li = make('li'), a = make('a', f.text);
+      a.href = 'faults/' + f.family + '.html?weigh=' + encodeURIComponent(weigh(f.family));
+      li.append(a, ' ', make('small', f.factor + ' times as likely as in any job'));
+      return li;
+    }));
     $('a-laminate-box').hidden = plan.laminate.length === 0;
     fill($('a-laminate'), plan.laminate.flatMap((line) => [make('dt', upper(line.name)), make('dd', line.text)]));
     $('a-maker').textContent = hours(plan.maker_wait_hours);

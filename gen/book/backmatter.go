@@ -17,7 +17,7 @@ func (b *builder) backMatter(w search.Words, views []view) {
 	at := termPaths(terms)
 	var list []glossaryTerm
 	for _, t := range terms {
-		g := glossaryTerm{Term: t, Answer: b.firstPlace(t.Term, t.See, p)}
+		g := glossaryTerm{Term: t, Answer: b.leadsTo(t.Term, t.See, p)}
 		for _, other := range t.Beside {
 			g.Others = append(g.Others, place{Href: "/" + at[slug(other)], Text: other})
 		}

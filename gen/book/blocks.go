@@ -47,8 +47,8 @@ func fencedCode(w util.BufWriter, src []byte, n ast.Node, entering bool) (ast.Wa
 	if err := codeFormat.Format(&out, styles.Get("modus-operandi"), tokens); err != nil {
 		return ast.WalkStop, err
 	}
-	// The library makes every block a stop for the keyboard but names none.
-	_, _ = w.WriteString(strings.Replace(out.String(), `<pre tabindex="0"`, `<pre tabindex="0" role="group" aria-label="Example"`, 1))
+	// A long line scrolls sideways: the block is a stop for the keyboard, with a name.
+	_, _ = w.WriteString(strings.Replace(out.String(), "<pre", `<pre tabindex="0" role="group" aria-label="Example"`, 1))
 	return ast.WalkSkipChildren, nil
 }
 

@@ -17,6 +17,7 @@ type chapter struct {
 	Body             template.HTML
 	Headings         []heading
 	links            []link
+	checks           []selfCheck
 }
 
 // shopData is what chapters ask of the shop's data.
@@ -25,6 +26,8 @@ type shopData interface {
 	compute(computedBlock) template.HTML
 	// value sets a quantity of a record into a text.
 	value(kind, id, field string) (template.HTML, error)
+	// caution sets the shop's cautions of these ids.
+	caution(ids []string) (template.HTML, error)
 	// mark sets the mark of a source into a text.
 	mark(source string) (template.HTML, error)
 }
@@ -79,7 +82,7 @@ func readChapter(name string, src []byte, slugs map[string]string, d shopData, p
 	r := &reader{ix: ix, file: name, page: c.Page, problems: p, data: d, ids: map[string]bool{}, slugs: slugs}
 	r.checkText(src)
 	c.Body = r.body(from)
-	c.Headings, c.links = r.headings, r.links
+	c.Headings, c.links, c.checks = r.headings, r.links, r.checks
 	return c
 }
 

@@ -17,32 +17,34 @@ type chartLayout struct {
 	names   float64   // what is left for the names of rows, in cap heights
 	title   float64   // heights, in cap heights
 	groups  float64
+	heads   float64 // with the two rules
 	foot    float64
 }
 
 // The measures of a chart, in cap heights unless they say mm. A line of type is
 // as high as its size, and a size is a cap height over seven tenths.
 const (
-	em         = 1 / 0.7
-	trimMM     = 8.0 // from the paper's edge to the trim of the laminated chart
-	padCaps    = 0.8 // from the trim to the text
-	titleEm    = 1.2
-	whereEm    = 0.62
-	smallEm    = 0.5  // labels over heads, advice
-	lineEm     = 0.4  // the line with the stamp
-	underEm    = 0.7  // the second unit in a cell: as small as the media's names
-	numberEm   = 1.08 // numbers in cells
-	leading    = 1.12 // of text in several lines
-	groupPad   = 0.18 // over the labels of the heads
-	headCaps   = 1.75 // the line of heads
-	rulesCaps  = 0.32 // the two rules of the head
-	rowPadCaps = 0.16 // over and under what a row says
-	underGap   = 0.12 // between a row's name and what stands under it
-	nameGap    = 0.4  // right of names
-	columnGap  = 0.7  // left of numbers
-	groupGap   = 0.5  // left of the labels of heads
-	partGap    = 0.3  // under the title, over the foot
-	ruleMM     = 0.25 // under each row
+	em          = 1 / 0.7
+	trimMM      = 8.0 // from the paper's edge to the trim of the laminated chart
+	padCaps     = 0.8 // from the trim to the text
+	titleEm     = 1.2
+	whereEm     = 0.62
+	smallEm     = 0.5  // labels over heads, advice
+	lineEm      = 0.4  // the line with the stamp
+	underEm     = 0.7  // the second unit in a cell: as small as the media's names
+	numberEm    = 1.08 // numbers in cells
+	leading     = 1.12 // of text in several lines
+	groupPad    = 0.18 // over the labels of the heads
+	headCaps    = 1.75 // the line of heads
+	rulesCaps   = 0.32 // the two rules of the head
+	topRuleCaps = 0.2  // the upper of them, alone where a chart has no heads
+	rowPadCaps  = 0.16 // over and under what a row says
+	underGap    = 0.12 // between a row's name and what stands under it
+	nameGap     = 0.4  // right of names
+	columnGap   = 0.7  // left of numbers
+	groupGap    = 0.5  // left of the labels of heads
+	partGap     = 0.3  // under the title, over the foot
+	ruleMM      = 0.25 // under each row
 )
 
 // mediumCap is the height of the capitals of the media's names over those of
@@ -82,6 +84,14 @@ func layOut(c wallChart, p paper) chartLayout {
 		lines := linesOf(g.Text, w/smallEm/draw.RegularShare)
 		l.groups = max(l.groups, groupPad+float64(lines)*smallEm*em*leading)
 	}
+	switch {
+	case c.Headed():
+		l.heads = headCaps + rulesCaps
+	case len(c.Heads) > 0:
+		l.heads = rulesCaps
+	default:
+		l.heads = topRuleCaps
+	}
 	whereWidth := width - titleEm*draw.TextWidth(c.Title) - 2
 	where := float64(linesOf(c.Where, whereWidth/whereEm/draw.RegularShare)) * whereEm * em * leading
 	l.title = max(titleEm*em, where) + partGap
@@ -97,7 +107,7 @@ func layOut(c wallChart, p paper) chartLayout {
 // width is how wide a cell's widest line runs, in cap heights.
 func (c chartCell) width() float64 {
 	if c.Verdict != "" {
-		return markCaps
+		return max(markCaps, underEm*draw.RegularShare*draw.TextWidth(c.Word))
 	}
 	w := 0.0
 	for _, line := range c.Lines {
@@ -106,14 +116,20 @@ func (c chartCell) width() float64 {
 	return w
 }
 
-// markCaps is the width of a verdict's mark.
-const markCaps = 2.8
+// markCaps is the width of a verdict's mark, and markHigh its height.
+const (
+	markCaps = 2.8
+	markHigh = markCaps * 24 / 132
+)
 
 // height is what a cell's lines take, in cap heights.
 func (c chartCell) height() float64 {
 	h := numberEm * em
 	if len(c.Lines) > 0 {
 		h = 0
+	}
+	if c.Word != "" {
+		h = markHigh + underGap + underEm*em*leading
 	}
 	for _, line := range c.Lines {
 		h += numberEm * em
@@ -138,7 +154,7 @@ func (l chartLayout) height(r chartRow) float64 {
 // room is what is left for rows, in mm.
 func (l chartLayout) room() float64 {
 	_, h := l.Paper.content()
-	return (h - l.title - l.groups - headCaps - rulesCaps - l.foot) * l.Paper.Cap
+	return (h - l.title - l.groups - l.heads - l.foot) * l.Paper.Cap
 }
 
 // rowsOf is the rows of one sheet: from, up to and without to.

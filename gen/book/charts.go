@@ -2,6 +2,7 @@ package book
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -9,6 +10,7 @@ import (
 type wallChart struct {
 	Kind               string // in its path: waits, windows-<laminator>
 	Title, Where       string
+	First              string       // what the rows are
 	For                string       // tells it from other charts of its title
 	Groups             []chartGroup // labels over the heads
 	Heads              []gridHead
@@ -43,6 +45,7 @@ type chartCell struct {
 	Lines   []chartLine
 	Verdict string
 	Said    string // what the verdict's mark means, for those who listen
+	Word    string // the same for all to read, under the mark
 }
 
 // chartLine is a number with the same in another unit under it.
@@ -87,14 +90,25 @@ func (b *builder) chartPages() {
 // wallCharts are the charts that the shop has rows for.
 func (b *builder) wallCharts() []wallChart {
 	var list []wallChart
+	if c, ok := b.cautionChart(); ok {
+		list = append(list, c)
+	}
 	if c := b.waitChart(); len(c.Rows) > 0 {
 		list = append(list, c)
 	}
+	list = append(list, b.matrixCharts()...)
 	list = append(list, b.windowCharts()...)
 	if c, ok := b.stackChart(); ok {
 		list = append(list, c)
 	}
+	list = append(list, b.noticeCharts()...)
+	// Charts of fault keys follow here.
 	return list
+}
+
+// Headed says that the chart has heads as large as its numbers.
+func (c wallChart) Headed() bool {
+	return slices.ContainsFunc(c.Heads, func(h gridHead) bool { return h.Top != "" })
 }
 
 // sheets sets a chart on as many sheets of a paper as it takes, and adds the
@@ -147,6 +161,9 @@ func (c wallChart) stamp() string {
 		put(r.Name, r.Under)
 		for _, cell := range r.Cells {
 			put("", cell.Verdict)
+			if cell.Word != "" {
+				put(cell.Word)
+			}
 			for _, line := range cell.Lines {
 				put(line.Text, line.Under)
 			}

@@ -44,6 +44,7 @@ type reader struct {
 	ids      map[string]bool
 	headings []heading
 	links    []link
+	checks   []selfCheck
 	tables   int
 	base     int    // where the stretch begins that is being read
 	level    int    // of the last heading

@@ -10,8 +10,8 @@ import (
 	"laydown/gen/tables"
 )
 
-// vapourCaution stands above every area that a room bears.
-const vapourCaution = "What stands here is “at most, before anything else in the room”, worked out from estimates. It is no permit: follow local codes, the safety data sheet and a licensed professional, and measure. A nose is no instrument, and the air beside a wet print holds many times what the room does."
+// vapourPermit stands above every area that a room bears.
+const vapourPermit = "What stands here is “at most, before anything else in the room”, worked out from estimates. It is no permit: follow local codes, the safety data sheet and a licensed professional, and measure. A nose is no instrument, and the air beside a wet print holds many times what the room does."
 
 // vapourSigns are the small letters of areas.
 var vapourSigns = []sign{{"k", "kept like this it holds its vapour back and gives it off when it is opened: count it as hung from then on"}}
@@ -22,9 +22,9 @@ func (b *builder) vapourPage() {
 		return
 	}
 	p := reckonedPage{
-		Caution: warned("Vapour", vapourCaution),
+		Caution: b.cautions(shop.SolventCaution),
 		CSV:     "/tables/vapour.csv", JSON: "/tables/vapour.json",
-		Said: []string{fmt.Sprintf("Fresh prints at normal coverage, put up to dry all at once. What they give off and what the room’s fresh air takes out leaves at most %s of the exposure limit over the worst eight hours, and %s of the lower explosive limit at the peak. Two inks in one room share this: half the area of each. Areas are rounded down.",
+		Said: []string{vapourPermit, fmt.Sprintf("Fresh prints at normal coverage, put up to dry all at once. What they give off and what the room’s fresh air takes out leaves at most %s of the exposure limit over the worst eight hours, and %s of the lower explosive limit at the peak. Two inks in one room share this: half the area of each. Areas are rounded down.",
 			quantity.Metric(tables.ExposureShare), quantity.Metric(tables.ExplosiveShare))},
 	}
 	for _, ink := range b.shop.Inks {
@@ -60,9 +60,9 @@ func (b *builder) vapourPart(ink *shop.Ink, values []tables.VapourValue) reckone
 	medium := b.shop.Medium(values[0].Medium)
 	known := slices.ContainsFunc(values, func(v tables.VapourValue) bool { return v.Known })
 	part := reckonedPart{ID: ink.ID, Name: ink.Name}
-	g := grid{ID: "areas-" + ink.ID, Corner: "on " + lowerFirst(medium.Name), Wide: true, Caption: "At most so many m² drying at once, ft² under it"}
+	g := grid{ID: "areas-" + ink.ID, Corner: "on " + lowerFirst(medium.Name), Wide: true, Caption: upperFirst(ink.Name) + ": at most so many m² drying at once, ft² under it"}
 	if !known {
-		g.Caption = "What each m² of print leaves in the air over the worst eight hours, mg/m³"
+		g.Caption = upperFirst(ink.Name) + ": what each m² of print leaves in the air over the worst eight hours, mg/m³"
 		g.Note = "No area is told. With a limit of your own: half of it, in mg/m³, over this number gives the square metres."
 		part.Lead = values[0].Reason
 	}

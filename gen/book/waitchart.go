@@ -12,7 +12,7 @@ import (
 // then normal coverage in the coldest room, then on a tight roll or in a stack.
 func (b *builder) waitChart() wallChart {
 	room, storage, cold := b.shop.Room(b.shop.Front.Room.ID), b.shop.Storage(b.shop.Front.Storage.ID), b.coldestRoom()
-	c := wallChart{Kind: "waits", Title: "Hours to wait", Where: upperFirst(room.Name) + ", " + climate(room),
+	c := wallChart{Kind: "waits", Title: "Hours to wait", First: "Print", Where: upperFirst(room.Name) + ", " + climate(room),
 		Groups: []chartGroup{
 			{"coverage, kept: " + lowerFirst(short(storage.Name)), 3},
 			{"normal, " + lowerFirst(short(cold.Name)) + " " + quantity.Imperial(cold.Temperature.Best), 1},
@@ -20,8 +20,8 @@ func (b *builder) waitChart() wallChart {
 		},
 		Heads:  []gridHead{{Top: "light"}, {Top: "normal"}, {Top: "heavy"}, {Top: quantity.Metric(cold.Temperature.Best)}, {Top: "tight"}},
 		Advice: "Struck bar: hardly dries; unroll or unstack it, then count. Test the darkest part before you laminate.",
-		Hazard: "Vapour.", HazardText: "Keep the extraction on where prints hang; follow the safety data sheet and local codes.",
-		Names: "names of media"}
+		Names:  "names of media"}
+	c.Hazard, c.HazardText = b.hazards(shop.SolventCaution)
 	for _, pair := range b.shop.Front.Charts.Waits {
 		ink, m := b.shop.Ink(pair.Ink.ID), b.shop.Medium(pair.Medium.ID)
 		if ink == nil || m == nil {

@@ -35,11 +35,11 @@ func (b *builder) windowCharts() []wallChart {
 // windowChart is a laminator's chart with no rows yet: its speeds across.
 func (b *builder) windowChart(m *shop.Laminator) wallChart {
 	room := b.shop.Room(b.shop.Front.Room.ID)
-	c := wallChart{Kind: "windows-" + m.ID, Title: "Set °C", For: lowerFirst(short(m.Name)),
+	c := wallChart{Kind: "windows-" + m.ID, Title: "Set °C", First: "Film", For: lowerFirst(short(m.Name)),
 		Where:  upperFirst(short(m.Name)) + "; " + lowerFirst(room.Name) + ", " + climate(room),
 		Advice: "Struck bar: no window; run another speed or film. Run a test piece first.",
-		Hazard: "Hot rollers burn, nips draw in.", HazardText: "Keep hands and loose clothing off; follow the maker’s manual and local codes.",
-		Names: "°F and media"}
+		Names:  "°F and media"}
+	c.Hazard, c.HazardText = b.hazards(tables.MachineCautions(m)...)
 	for i, v := range tables.Speeds(m) {
 		under := quantity.Imperial(v)
 		if i == usualSpeed(m) {

@@ -98,10 +98,10 @@ func (p places) find(address string) (place, bool) {
 	return place{Href: "/" + address, Text: title}, true
 }
 
-// firstPlace is the first of the places named that the handbook has; nil where
+// leadsTo is the first of the places named that the handbook has; nil where
 // none is named. Places that are all missing are reported where the first was
 // written.
-func (b *builder) firstPlace(name string, see []search.Place, p places) *place {
+func (b *builder) leadsTo(name string, see []search.Place, p places) *place {
 	for _, s := range see {
 		if found, ok := p.find(s.Address); ok {
 			return &found

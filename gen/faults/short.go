@@ -1,8 +1,10 @@
 package faults
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 )
 
 // Short is the best key that has room for so many steps on paper.
@@ -30,9 +32,9 @@ func Shorten(p *Problem, steps int, e Effort) (*Short, error) {
 	if err != nil {
 		return nil, err
 	}
-	v, least := solve(m, e.or())
-	x := &shortening{model: m, values: v, low: map[state]float64{}, solved: map[budget]solution{}, left: 10 * e.or().Open}
-	best, leastOfSize := x.shorten(m.follow(v), steps)
+	e = e.or()
+	v, least := solve(m, e)
+	best, leastOfSize := m.shorten(v, least, steps, e)
 	s := &Short{Key: *m.explain(best, v), Limit: steps, Size: m.size(best)}
 	s.Least = math.Min(s.Cost, least)
 	s.LeastOfSize = math.Min(s.Cost, leastOfSize)
@@ -40,14 +42,95 @@ func Shorten(p *Problem, steps int, e Effort) (*Short, error) {
 }
 
 // shorten finds the best plan of a size, and what no plan of that size can cost less
-// than. full is the best plan of any size that is known.
-func (x *shortening) shorten(full *plan, steps int) (*plan, float64) {
-	m := x.model
+// than. Where the values are not of all states, it looks only into the acts that the
+// full plan makes most use of.
+func (m *model) shorten(v valued, least float64, steps int, e Effort) (*plan, float64) {
+	full := m.follow(v)
 	if m.size(full) <= steps {
-		return full, x.lower(0, m.prior) - m.slack()
+		return full, least
 	}
 	best := m.prune(full, m.prior, steps)
 	cost := m.cost(best, m.prior)
+	t, all := v.(*induction)
+	few, acts := m, []int(nil)
+	if !all {
+		few, acts = m.mostUsed(full, math.Min(float64(e.States), 300000))
+		t = newInduction(few, 0)
+		t.run(few.prior)
+	}
+	x := &shortening{model: few, values: t, low: map[state]float64{}, solved: map[budget]solution{}, left: 10 * e.Open}
+	found, leastOfSize := x.shorten(steps, cost)
+	if found != nil {
+		best = found
+		if !all {
+			best.rename(acts)
+		}
+	}
+	if all {
+		least = leastOfSize - m.slack()
+	}
+	return best, least
+}
+
+// mostUsed is the model with the acts alone that a plan is most likely to come to, as
+// many as some states allow; and which they are.
+func (m *model) mostUsed(p *plan, states float64) (*model, []int) {
+	use := make([]float64, len(m.acts))
+	m.use(p, m.prior, use)
+	order := indices(len(m.acts))
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(use[b], use[a]) })
+	var acts []int
+	size := 1.0
+	for _, i := range order {
+		if n := size * float64(len(m.acts[i].leads)+1); use[i] > 0 && n <= states {
+			size = n
+			acts = append(acts, i)
+		}
+	}
+	slices.Sort(acts)
+	few := m.among(indices(m.causes), acts)
+	few.prior = m.prior
+	return few, acts
+}
+
+// use adds to each act the chance that a plan comes to it.
+func (m *model) use(p *plan, w []float64, use []float64) {
+	if p.act < 0 {
+		return
+	}
+	use[p.act] += sum(w)
+	for i, l := range m.acts[p.act].leads {
+		after := make([]float64, len(w))
+		if p.next[i] != nil && mulInto(after, w, l.chance) > 0 {
+			m.use(p.next[i], after, use)
+		}
+	}
+}
+
+// rename puts other numbers to the acts of a plan.
+func (p *plan) rename(acts []int) {
+	if p == nil || p.act < 0 {
+		return
+	}
+	p.act = acts[p.act]
+	for _, next := range p.next {
+		next.rename(acts)
+	}
+}
+
+func indices(n int) []int {
+	list := make([]int, n)
+	for i := range list {
+		list[i] = i
+	}
+	return list
+}
+
+// shorten finds the best plan of a size if it costs less than a cost, or nil, and what
+// no plan of that size can cost less than.
+func (x *shortening) shorten(steps int, cost float64) (*plan, float64) {
+	m := x.model
+	var best *plan
 	if p := x.priced(steps); m.cost(p, m.prior) < cost {
 		best, cost = p, m.cost(p, m.prior)
 	}
@@ -55,7 +138,7 @@ func (x *shortening) shorten(full *plan, steps int) (*plan, float64) {
 	if found.exact && found.cost < cost {
 		best = x.plan(0, m.prior, steps)
 	}
-	return best, found.cost - m.slack()
+	return best, found.cost
 }
 
 // size counts the two-way steps of a plan.
@@ -81,7 +164,7 @@ type shortening struct {
 	model  *model
 	values valued
 	low    map[state]float64 // of states that were asked for
-	prices []price
+	prices []*price          // the highest first
 	solved map[budget]solution
 	left   int // states that may still be looked into
 }
@@ -89,7 +172,7 @@ type shortening struct {
 // price is one price with the least cost and price from each state on.
 type price struct {
 	step  float64
-	value map[state]float64
+	value map[state]float64 // where it was looked into; elsewhere the end is best
 }
 
 // budget is a state with the steps that may be spent from it on.
@@ -116,88 +199,141 @@ func (x *shortening) lower(s state, w []float64) float64 {
 	return v
 }
 
-// priced halves prices until the key of the last one just has room, and returns the
-// best that has.
+// priced halves the price until the best key for it has no room, then closes in on the
+// price where it just has, and returns the best plan that has room.
 func (x *shortening) priced(steps int) *plan {
 	m := x.model
-	end, _ := m.end(m.prior)
+	end, cost := m.end(m.prior)
 	best := &plan{act: -1, end: end}
-	cost := m.cost(best, m.prior)
-	high := cost - x.lower(0, m.prior) // at this price no step pays
-	low := 0.0
-	for try := range 24 {
-		at := high / 2
-		if low > 0 {
-			at = (low + high) / 2
-		}
-		x.prices = append(x.prices, price{step: at, value: map[state]float64{}})
-		p := &x.prices[len(x.prices)-1]
-		x.pay(p, 0, m.prior)
+	low, high := 0.0, cost-x.lower(0, m.prior) // at the higher no step pays
+	for range 24 {
+		at := (low + high) / 2
+		p := x.price(at)
+		x.pay(p, 0, m.prior, math.Inf(1))
 		made := x.paid(p, 0, m.prior)
-		if m.size(made) > steps {
+		size := m.size(made)
+		if size > steps {
 			low = at
 		} else {
 			high = at
 			if c := m.cost(made, m.prior); c < cost {
 				best, cost = made, c
 			}
-			if m.size(made) == steps {
-				break
-			}
 		}
-		if x.left <= 0 || low > 0 && high-low < 1e-3*high || try > 10 && low == 0 {
+		if size == steps || x.left <= 0 || low > 0 && high-low < 1e-2*high {
 			break
 		}
 	}
 	return best
 }
 
-// pay is the least cost and price from a state on; a lower bound once too many states
-// were looked into.
-func (x *shortening) pay(p *price, s state, w []float64) float64 {
+// price adds a price in its place.
+func (x *shortening) price(step float64) *price {
+	p := &price{step: step, value: map[state]float64{}}
+	at, _ := slices.BinarySearchFunc(x.prices, step, func(p *price, step float64) int { return cmp.Compare(step, p.step) })
+	x.prices = slices.Insert(x.prices, at, p)
+	return p
+}
+
+// known is the least cost and price from a state on, if it is known.
+func (x *shortening) known(p *price, s state, low, end float64) (float64, bool) {
 	if v, ok := p.value[s]; ok {
+		return v, true
+	}
+	return end, low+p.step >= end
+}
+
+// payLower is a lower bound on the least cost and price from a state on. The least
+// cost and price of a state is a concave function of the price, the least of straight
+// lines, one for each key: between two prices it lies above the chord.
+func (x *shortening) payLower(p *price, s state, w []float64) float64 {
+	_, end := x.model.end(w)
+	low := x.lower(s, w)
+	bound := math.Min(end, low+p.step)
+	below, at := low, 0.0 // the nearest lower price
+	for i := len(x.prices) - 1; i >= 0; i-- {
+		q := x.prices[i]
+		v, ok := x.known(q, s, low, end)
+		switch {
+		case !ok || q == p:
+		case q.step < p.step:
+			below, at = v, q.step
+		default:
+			share := (p.step - at) / (q.step - at)
+			return math.Max(bound, below+share*(v-below))
+		}
+	}
+	return math.Max(bound, below)
+}
+
+// pay is the least cost and price from a state on if it is below a limit, and a lower
+// bound otherwise, and once too many states were looked into.
+func (x *shortening) pay(p *price, s state, w []float64, limit float64) float64 {
+	m := x.model
+	_, end := m.end(w)
+	if v, ok := x.known(p, s, x.lower(s, w), end); ok {
 		return v
 	}
-	m := x.model
-	_, best := m.end(w)
-	if low := x.lower(s, w) + p.step; low >= best {
-		return best
-	} else if x.left <= 0 {
+	low := x.payLower(p, s, w)
+	if low >= limit || x.left <= 0 {
 		return low
 	}
 	x.left--
-	mass := sum(w)
-	for i := range m.acts {
-		a := &m.acts[i]
-		if a.done(s) {
-			continue
+	turns := x.turns(p, s, w)
+	best, bound := end, math.Inf(1)
+	after := make([]float64, len(w))
+	for _, t := range turns {
+		if t.low >= math.Min(best, limit) {
+			bound = math.Min(bound, t.low)
+			break
 		}
-		v := a.spend(w, mass) + p.step*float64(a.size)
-		if v+x.lowers(a, s, w) >= best {
-			continue
-		}
-		after := make([]float64, len(w))
-		for _, l := range a.leads {
+		v := t.low
+		for _, l := range m.acts[t.act].leads {
 			if mulInto(after, w, l.chance) > 0 {
-				v += x.pay(p, s|l.mark, after)
+				was := x.payLower(p, s|l.mark, after)
+				v += x.pay(p, s|l.mark, after, math.Min(best, limit)-v+was) - was
 			}
 		}
-		best = math.Min(best, v)
+		if v < math.Min(best, limit) {
+			best = v
+		} else {
+			bound = math.Min(bound, v)
+		}
+	}
+	if bound < best || x.left <= 0 {
+		return math.Max(low, math.Min(best, bound))
 	}
 	p.value[s] = best
 	return best
 }
 
-// lowers sums the lower bounds of what an act leads to.
-func (x *shortening) lowers(a *modelAct, s state, w []float64) float64 {
-	total := 0.0
+// turn is an act to be looked into, with a lower bound.
+type turn struct {
+	act int
+	low float64
+}
+
+// turns are the acts of a state in the order of their lower bounds at a price.
+func (x *shortening) turns(p *price, s state, w []float64) []turn {
+	m := x.model
+	var list []turn
+	mass := sum(w)
 	after := make([]float64, len(w))
-	for _, l := range a.leads {
-		if mulInto(after, w, l.chance) > 0 {
-			total += x.lower(s|l.mark, after)
+	for i := range m.acts {
+		a := &m.acts[i]
+		if a.done(s) {
+			continue
 		}
+		t := turn{i, a.spend(w, mass) + p.step*float64(a.size)}
+		for _, l := range a.leads {
+			if mulInto(after, w, l.chance) > 0 {
+				t.low += x.payLower(p, s|l.mark, after)
+			}
+		}
+		list = append(list, t)
 	}
-	return total
+	slices.SortStableFunc(list, func(a, b turn) int { return cmp.Compare(a.low, b.low) })
+	return list
 }
 
 // paid follows a price's values down.
@@ -208,24 +344,20 @@ func (x *shortening) paid(p *price, s state, w []float64) *plan {
 	if _, ok := p.value[s]; !ok {
 		return made
 	}
-	mass := sum(w)
+	margin := tieShare * m.scale * sum(w)
 	after := make([]float64, len(w))
-	for i := range m.acts {
-		a := &m.acts[i]
-		if a.done(s) {
-			continue
+	for _, t := range x.turns(p, s, w) {
+		if t.low >= best-margin {
+			break
 		}
-		v := a.spend(w, mass) + p.step*float64(a.size)
-		if v+x.lowers(a, s, w) >= best {
-			continue
-		}
-		for _, l := range a.leads {
+		v := m.acts[t.act].spend(w, sum(w)) + p.step*float64(m.acts[t.act].size)
+		for _, l := range m.acts[t.act].leads {
 			if mulInto(after, w, l.chance) > 0 {
-				v += x.pay(p, s|l.mark, after)
+				v += x.pay(p, s|l.mark, after, math.Inf(1))
 			}
 		}
-		if v < best-tieShare*m.scale*mass {
-			best, made = v, &plan{act: i}
+		if v < best-margin {
+			best, made = v, &plan{act: t.act}
 		}
 	}
 	if made.act < 0 {

@@ -9,19 +9,12 @@ func (x *shortening) least(s state, w []float64, steps int) float64 {
 	if steps == 0 {
 		return end
 	}
-	v := x.lower(s, w)
-	for i := range x.prices {
-		p := &x.prices[i]
-		paid, ok := p.value[s]
-		if !ok {
-			// Not looked into: either the end is as good as anything at this price,
-			// or nothing more is known than the value.
-			if x.lower(s, w)+p.step < end {
-				continue
-			}
-			paid = end
+	low := x.lower(s, w)
+	v := low
+	for _, p := range x.prices {
+		if paid, ok := x.known(p, s, low, end); ok {
+			v = math.Max(v, paid-p.step*float64(steps))
 		}
-		v = math.Max(v, paid-p.step*float64(steps))
 	}
 	return math.Min(v, end)
 }

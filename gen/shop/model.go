@@ -46,6 +46,7 @@ type Shop struct {
 	Claims   []*Claim
 	Contacts []*Contact
 	Cautions []*Caution
+	Forms    []*Form
 	// Checks are those that families of faults share.
 	Checks []*GeneralCheck
 	Faults []*FaultFamily
@@ -96,6 +97,40 @@ type Charts struct {
 	Windows []WindowRow `yaml:"windows"`
 	// Stacks are the media of the chart of stacks and the room.
 	Stacks []Ref `yaml:"stacks" to:"media"`
+	// Matrices are charts of films on prints, each of as many prints as stand side by side.
+	Matrices []Matrix `yaml:"matrices"`
+	// Cautions are the rows of the chart of cautions.
+	Cautions []Ref `yaml:"cautions" to:"cautions"`
+	// Notices are charts in words: tests, steps.
+	Notices []Notice `yaml:"notices"`
+}
+
+// Matrix says which films go on which prints: a row for each film, a column for each
+// print.
+type Matrix struct {
+	Name   string `yaml:"name,required"`
+	Films  []Ref  `yaml:"films,required" to:"films"`
+	Prints []Pair `yaml:"prints,required"`
+	Pos    Pos
+}
+
+// Notice is a wall chart in words.
+type Notice struct {
+	Name    string `yaml:"name,required"`
+	Where   string `yaml:"where"`
+	Counted bool   `yaml:"counted"` // the steps are done in this order
+	Steps   []Step `yaml:"steps,required"`
+	Advice  string `yaml:"advice"`
+	Caution Ref    `yaml:"caution" to:"cautions"`
+	Source  Ref    `yaml:"source" to:"sources"`
+	Pos     Pos
+}
+
+// Step is a row of a notice: a few words that read from afar, and how it is done.
+type Step struct {
+	Do  string `yaml:"do,required"`
+	How string `yaml:"how"`
+	Pos Pos
 }
 
 // WindowRow names a film on a medium in a laminator.
