@@ -117,7 +117,7 @@ func verified(s tables.Verified) verifiedSource {
 	for _, c := range s.Checks {
 		places := placesFor(c.Tolerance)
 		r := verifiedRow{What: c.What, Unit: c.Unit, Status: c.Status, Holds: c.Holds(),
-			Published: number(c.Expect, places), Got: number(c.Got, places), Off: signed(c.Deviation(), places), Tolerance: "± " + strconv.FormatFloat(c.Tolerance, 'g', 2, 64)}
+			Published: number(c.Expect, places), Got: number(c.Got, places), Off: signed(c.Deviation(), places), Tolerance: "±\u00a0" + strconv.FormatFloat(c.Tolerance, 'g', 2, 64)}
 		if c.Of != "" {
 			r.What += ", " + c.Of
 		}
