@@ -2,6 +2,7 @@ package main
 
 import (
 	"encoding/json"
+	"flag"
 	"fmt"
 	"io"
 	"strings"
@@ -9,10 +10,8 @@ import (
 	"laydown/gen/tables"
 )
 
-// plan answers one job.
-func (c command) plan(args []string) int {
-	f := c.flags("plan")
-	var job tables.Job
+// jobFlags are the flags that describe a job.
+func jobFlags(f *flag.FlagSet, job *tables.Job) {
 	f.StringVar(&job.Ink, "ink", "", "the ink's `id`")
 	f.StringVar(&job.Medium, "medium", "", "the medium's `id`")
 	f.StringVar(&job.Film, "film", "", "the film's `id`")
@@ -29,6 +28,20 @@ func (c command) plan(args []string) int {
 	f.StringVar(&job.Back, "back", "", "open, film or mounted")
 	f.StringVar(&job.StackRH, "stack-rh", "", "the humidity measured in the stack, such as 55%")
 	f.StringVar(&job.Pieces, "pieces", "", "how many good pieces (1)")
+}
+
+// setClock takes the time now where the job does not say it.
+func (c command) setClock(job *tables.Job) {
+	if job.Now == "" {
+		job.Now = c.now().Format("2006-01-02T15:04")
+	}
+}
+
+// plan answers one job.
+func (c command) plan(args []string) int {
+	f := c.flags("plan")
+	var job tables.Job
+	jobFlags(f, &job)
 	dir := f.String("shop", "", "the shop's folder")
 	format := f.String("format", "text", "text or json")
 	if status, ok := c.parse(f, args); !ok {
@@ -38,9 +51,7 @@ func (c command) plan(args []string) int {
 	if !ok {
 		return c.wrong("plan", fmt.Errorf("no format is called %q: text or json", *format))
 	}
-	if job.Now == "" {
-		job.Now = c.now().Format("2006-01-02T15:04")
-	}
+	c.setClock(&job)
 	src, err := open(*dir)
 	if err != nil {
 		return c.wrong("plan", err)
@@ -99,6 +110,9 @@ func writePlan(w io.Writer, t *tables.Tables, p tables.Plan) error {
 	line("feed", p.Feed.Advice+". "+p.Feed.Why)
 	for _, l := range p.Laminate {
 		line(l.Name, l.Text)
+	}
+	for _, f := range p.Faults {
+		line("watch for", fmt.Sprintf("%s (%.3g times as likely as in any job)", f.Text, f.Factor))
 	}
 	line("tests", strings.Join(p.Tests, ", "))
 	for i, text := range p.Cautions {

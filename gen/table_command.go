@@ -43,6 +43,11 @@ var printable = map[string]writers{
 		"csv":  table((*tables.Tables).Curls, tables.WriteCurlsCSV),
 		"json": table((*tables.Tables).Curls, tables.WriteCurlsJSON),
 	},
+	"faults": {
+		"text": table((*tables.Tables).FaultKeys, writeFaults),
+		"csv":  table((*tables.Tables).FaultKeys, tables.WriteFaultsCSV),
+		"json": table((*tables.Tables).FaultKeys, tables.WriteFaultsJSON),
+	},
 	"grain": {
 		"text": table((*tables.Tables).Grains, writeGrains),
 		"csv":  table((*tables.Tables).Grains, tables.WriteGrainsCSV),
@@ -295,5 +300,21 @@ func writeBonds(w io.Writer, list []tables.BondValue) error {
 			v.AfterNip.Percent(), v.AfterHour.Percent(), v.AfterDay.Percent(), v.Class, v.Easy, v.Hard)
 	}
 	fmt.Fprintln(out)
+	return out.Flush()
+}
+
+// writeFaults writes for a terminal what each family's key costs, and where it leads with
+// each cause's likeliest answers.
+func writeFaults(w io.Writer, keys []tables.FaultKey) error {
+	out := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
+	for i := range keys {
+		k := &keys[i]
+		fmt.Fprintf(out, "%s: %.1f min on the mean, no key below %.1f min, %d steps; printed in %d steps, %.1f min\n",
+			k.Family.ID, k.Minutes.Minutes(), k.Least.Minutes(), len(k.Steps), len(k.Printed().Steps), k.Printed().Minutes.Minutes())
+		for _, c := range k.Causes {
+			end := k.Walk(c.ID)
+			fmt.Fprintf(out, "  %s\t%.0f %%\t%s\t%s\tafter %d\n", c.ID, 100*c.Share, end.Words(), end.Cured, len(end.Steps))
+		}
+	}
 	return out.Flush()
 }

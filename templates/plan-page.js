@@ -162,11 +162,11 @@
     if (plan.wait_hours !== null) put('told, rounded up', hours(plan.wait_hours));
     if (plan.counted) put('since printing', plan.counted);
     fill($('a-steps'), rows);
-    $('a-link').href = 'tables/waits-' + j.ink + '.html#' + [j.medium, j.coverage, j.storage, j.room].join('.');
+    $('a-link').href = 'tables/waits/' + j.ink + '.' + j.medium + '.html#' + [j.coverage, j.storage, j.room].join('.');
     $('a-link').parentElement.hidden = plan.verdict === 'refuse';
     const machine = laydownPlan.data().laminators.find((m) => m.id === j.laminator);
     const speed = machine.speeds.findIndex((v) => paceOf(v) === j.speed);
-    $('a-heat-link').href = 'tables/windows-' + j.film + '.html#' + [j.medium, j.laminator, speed < 0 ? machine.usual : speed, j.room].join('.');
+    $('a-heat-link').href = 'tables/windows/' + [j.film, j.medium, j.laminator].join('.') + '.html#' + [speed < 0 ? machine.usual : speed, j.room].join('.');
     $('a-heat-link').parentElement.hidden = !plan.window;
   }
 
@@ -197,6 +197,15 @@
       return li;
     }));
     $('a-feed').replaceChildren(make('b', upper(plan.feed.advice) + '. '), plan.feed.why);
+    const weigh = (family) => laydownPlan.data().causes.filter((c) => c.family === family && plan.evidence[c.physics] !== undefined)
+      .map((c) => c.id + ':' + Math.floor(plan.evidence[c.physics] * 100 + 0.5) / 100).join(',');
+    $('a-faults-box').hidden = !(plan.faults && plan.faults.length);
+    fill($('a-faults'), (plan.faults || []).map((f) => {
+      const li = make('li'), a = make('a', f.text);
+      a.href = 'faults/' + f.family + '.html?weigh=' + encodeURIComponent(weigh(f.family));
+      li.append(a, ' ', make('small', f.factor + ' times as likely as in any job'));
+      return li;
+    }));
     $('a-laminate-box').hidden = plan.laminate.length === 0;
     fill($('a-laminate'), plan.laminate.flatMap((line) => [make('dt', upper(line.name)), make('dd', line.text)]));
     $('a-maker').textContent = hours(plan.maker_wait_hours);

@@ -210,9 +210,9 @@
   const side = (m) => (m * 1000).toFixed(0) + '\u00a0mm (' + (m / 0.0254).toFixed(1) + '\u00a0in)';
   const pace = (v) => (v * 60).toFixed(1) + '\u00a0m/min (' + (v * 60 / 0.3048).toFixed(1) + '\u00a0ft/min)';
 
-  // two significant digits, as the terminal prints them
+  // two significant digits, as the terminal prints them: a half is rounded up
   function short(x, unit) {
-    const text = Number(x.toPrecision(2));
+    const text = Number((x * (1 + 1e-9)).toPrecision(2));
     return (x !== 0 && (x < 1e-4 || x >= 100) ? text.toExponential().replace(/e([+-])(\d)$/, 'e$10$2') : String(text)) + '\u00a0' + unit;
   }
 
@@ -329,6 +329,7 @@
     r.pieces = readPieces(job.pieces);
     r.speed = job.speed ? measure(job.speed, SPEEDS, 'a speed such as 1.5 m/min') : 0;
     r.humidity = job.stackRH ? stepOf(job.stackRH) : 0;
+    r.stack = job.stackRH ? measure(job.stackRH, { '%': 0.01 }, 'humidity of the stack') : null;
     r.history = readHistory(job.history);
     r.now = job.now ? clock(job.now, 'now') : null;
     r.unknown = job.printed === 'unknown';
@@ -510,9 +511,11 @@
     return 'unknown';
   }
 
+  const textsOf = (r) => laminates.get(r.medium.id).texts[r.film.id + '/' + r.machine.id] || {};
+
   // What comes with the nip and after it, line by line.
   function laminateLines(r, advice) {
-    const texts = laminates.get(r.medium.id).texts[r.film.id + '/' + r.machine.id] || {};
+    const texts = textsOf(r);
     return [
       ['start a test strip', texts.start],
       ['silvering', (texts.silvering || {})[r.ink.id]],
@@ -521,11 +524,54 @@
     ].filter(([, text]) => text).map(([name, text]) => ({ name, text }));
   }
 
+  // ---- what the job's numbers say of causes of faults: the same rules as the program's
+
+  function stepped(x, low, below, high, above) {
+    if (x <= low) return below;
+    return x >= high ? above : 1;
+  }
+
+  function earliness(plan) {
+    if (plan.remaining_hours === null && plan.wait_hours === null && plan.wait_reason !== '') return 5;
+    if (plan.remaining_hours === null || plan.wait_hours === null || plan.wait_hours <= 0) return 1;
+    if (plan.remaining_hours <= 0) return 0.4;
+    return 1 + 4 * Math.min(1, plan.remaining_hours / plan.wait_hours);
+  }
+
+  function heatEvidence(w) {
+    if (!w) return { 'moist-sheet': 1, 'too-hot': 1, 'too-cold': 1, 'first-piece': 1 };
+    const width = Math.min(w.first.high_c - w.first.low_c, w.steady.high_c - w.steady.low_c);
+    const narrow = Math.min(5, Math.max(0.4, 15 / Math.max(width, 1)));
+    return { 'moist-sheet': w.high_limit === 'gas' ? narrow : 0.6, 'too-hot': narrow, 'too-cold': narrow, 'first-piece': w.low_c === null ? 3 : 0.5 };
+  }
+
+  function evidenceOf(plan, r) {
+    const list = { outgassing: earliness(plan) }, texts = plan.laminate.length ? textsOf(r) : {};
+    Object.assign(list, r.film.class === 'cold' ? { 'moist-sheet': 0.2, 'too-hot': 0.2, 'first-piece': 0.2 } : heatEvidence(plan.window));
+    const wet = (texts.wet_out || {})[r.ink.id], grain = (texts.grain || {})[fedGrain(r, plan.feed.advice)];
+    if (wet !== undefined) list['wet-out'] = wet;
+    if (grain !== undefined) list.grain = grain;
+    const humidity = r.room.humidity;
+    list['dry-air'] = stepped(humidity, 0.35, 3, 0.5, 0.4);
+    list['dry-room'] = stepped(humidity, 0.35, 3, 0.45, 0.5);
+    list['damp-room'] = stepped(-humidity, -0.6, 3, -0.5, 0.5);
+    if (r.stack !== null) list['stack-moisture'] = stepped(-Math.floor(Math.abs(r.stack - humidity) * 1e4 + 0.5) / 100, -10, 3, -5, 0.5);
+    return list;
+  }
+
+  function likely(evidence) {
+    const factor = (c) => evidence[c.physics] === undefined ? 1 : evidence[c.physics];
+    return data.causes.filter((c) => factor(c) >= 2).sort((a, b) => b.share * factor(b) - a.share * factor(a)).slice(0, 5)
+      .map((c) => ({ family: c.family, cause: c.id, text: c.text, factor: Math.floor(factor(c) * 100 + 0.5) / 100 }));
+  }
+
   function cautions(r) {
     const list = ['nip'];
-    if (r.film.class !== 'cold' || r.machine.heats_both) list.push('heat');
-    if (r.ink.class === 'solvent') list.push('vapour');
-    return list.concat('knife').map((name) => data.cautions[name]);
+    if (r.film.class !== 'cold' || r.machine.heated) list.push('hot-roller');
+    if (r.film.class !== 'cold') list.push('fumes');
+    if (r.ink.class === 'solvent') list.push('solvent');
+    if (r.sheet.roll || r.medium.class === 'board') list.push('lifting');
+    return list.concat('blade').map((id) => data.cautions[id]);
   }
 
   function misfits(r) {
@@ -700,6 +746,8 @@
     judgeFilm(plan, r, because);
     judgeWait(plan, r, because);
     promise(plan, r);
+    plan.evidence = evidenceOf(plan, r);
+    plan.faults = likely(plan.evidence);
     return plan;
   }
 

@@ -201,12 +201,17 @@
   function distance(a, b, most, prefix) {
     if (a.length - b.length > most || (!prefix && b.length - a.length > most)) return most + 1;
     let before = [], row = Array.from({ length: b.length + 1 }, (_, j) => j), next = [];
+    let least = 0, was = 0; // of the last row, and of the one before: later rows have no less than both
     for (let i = 1; i <= a.length; i++) {
+      if (least > most && was > most) return most + 1;
       next = [i];
+      was = least;
+      least = i;
       for (let j = 1; j <= b.length; j++) {
         const cost = a[i - 1] === b[j - 1] ? 0 : 1;
         next[j] = Math.min(row[j] + 1, next[j - 1] + 1, row[j - 1] + cost);
         if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) next[j] = Math.min(next[j], before[j - 2] + 1);
+        least = Math.min(least, next[j]);
       }
       before = row; row = next;
     }
@@ -318,10 +323,10 @@
   const wordRun = (x, list) => list.filter((t) => t.kind === 'word').map((t) => stem(t.text));
 
   // nameHash is what a whole title or name is filed under (FNV-1a).
-  function nameHash(x, list) {
+  function nameHash(x, list, little) {
     let h = 2166136261;
     for (const t of list) {
-      if (t.kind !== 'word' || x.stop.has(t.text)) continue;
+      if (t.kind !== 'word' || (x.stop.has(t.text) && !little)) continue;
       for (const ch of stem(t.text) + ' ') h = Math.imul(h ^ ch.codePointAt(0), 16777619) >>> 0;
     }
     return h;
@@ -336,12 +341,13 @@
   function find(x, query, most) {
     const a = { pins: [], boxes: [], hits: [], all: false, read: [], missing: [], closest: [], marks: new Set() };
     const items = itemsOf(x, query, a), words = reread(x, query, a.read);
-    rank(x, items, x.names.get(nameHash(x, tokens(x, words.join(' ')))) || [], most, a);
+    rank(x, items, named(x, words), most, a);
     a.missing = items.filter((it) => it.scores.size === 0).map((it) => it.typed);
     if (a.hits.length === 0) for (const w of a.missing) a.closest.push(...suggest(x, w));
     a.pins = pinned(x, plainWords(x, query), words);
     const [code, sure] = stampIn(x, query);
     a.boxes = stampBoxes(x, code, sure, a.hits.length);
+    if (sure === 2) Object.assign(a, { hits: [], all: false, read: [], missing: [], closest: [] }); // its letters are no words
     if (a.boxes.length === 0) {
       const sizes = tokens(x, query).filter((t) => t.kind === 'amount').map((t) => t.text);
       a.boxes = answers(x, plainWords(x, query), sizes);
@@ -350,6 +356,13 @@
     }
     a.boxes = a.boxes.slice(0, mostBoxes);
     return a;
+  }
+
+  // named lists the entries whose whole title or name the words are, once
+  // without the little words and once more with them.
+  function named(x, words) {
+    const list = tokens(x, words.join(' ')), plain = nameHash(x, list, false), all = nameHash(x, list, true);
+    return [...(x.names.get(plain) || []), ...(plain !== all && x.names.get(all) || [])];
   }
 
   function suggest(x, w) {
@@ -416,6 +429,17 @@
       i = v.end - 1;
     }
     return boxes.slice(0, mostBoxes);
+  }
+
+  // namesTarget says whether a query names a unit to convert to.
+  function namesTarget(x, query) {
+    const { c } = fold(x, query);
+    for (let i = 0; i < c.length; i++) {
+      if (!isDigit(c[i]) || (i > 0 && isWord(c[i - 1]))) continue;
+      const v = valueAt(x, c, i);
+      if (v && target(x, c, v.end, v.measure.kind)) return true;
+    }
+    return false;
   }
 
   // target is the unit of a kind that stands after "to", "in", "into" or "as".
@@ -491,16 +515,26 @@
     if (by.some((mine) => !mine.includes(true))) return 0;
     const apart = (one, other) => one.some((has, k) => has && !other[k]);
     if (by.length === 2 && (!apart(by[0], by[1]) || !apart(by[1], by[0]))) return 0;
-    let things = 0, asked = false;
+    let named = 0, asked = false;
     for (let k = 0; k < run.length; k++) {
-      const covered = by.some((mine) => mine[k]);
-      if (covered) things++;
       if (f.ask.asking.has(run[k])) asked = true;
-      else if (!covered && !f.ask.filling.has(run[k])) return 0;
+      else if (by.some((mine) => mine[k])) named++;
+      else if (!f.ask.filling.has(run[k])) return 0;
     }
     if (by.length === 1 && !asked) return 0;
+    if (by.length === 2) named = Math.max(inTurn(by[0], by[1]), inTurn(by[1], by[0]));
     const exact = f.about.reduce((sum, t) => sum + longestName(t, run), 0);
-    return 4 * things + 2 * exact + (asked ? 1 : 0);
+    return 4 * named + 2 * exact + (asked ? 1 : 0);
+  }
+
+  // inTurn is how many words name two things, the first ones one, the rest the other.
+  function inTurn(first, second) {
+    let sum = second.filter(Boolean).length, best = sum;
+    first.forEach((has, k) => {
+      sum += (has ? 1 : 0) - (second[k] ? 1 : 0);
+      best = Math.max(best, sum);
+    });
+    return best;
   }
 
   const sizesIn = (x, t, sizes) => sizes.filter((size) => t.sizes.some((own) =>
@@ -520,7 +554,12 @@
     const word = (i) => q[i] && q[i].kind === 'word';
     for (let i = 0; i < q.length; i++) {
       const t = q[i];
-      if (t.kind === 'amount') { items.push(amount(x, query.slice(t.start, t.end), t.text, a)); continue; }
+      if (t.kind === 'amount') {
+        const it = amount(x, query.slice(t.start, t.end), t.text, a);
+        if (it.scores.size === 0) it.scores = oneWord(x, 'units', [], false, { read: [], marks: a.marks }).scores; // nothing lies near it
+        items.push(it);
+        continue;
+      }
       const n = phraseAt(x, q.slice(i));
       if (n > 1) {
         items.push(phrase(x, query.slice(t.start, q[i + n - 1].end), q.slice(i, i + n), a));
@@ -532,6 +571,9 @@
       if (word(i - 1)) joined.push(q[i - 1].text + t.text);
       if (word(i + 1)) joined.push(t.text + q[i + 1].text);
       items.push(oneWord(x, t.text, joined, i === q.length - 1 && t.end === query.length, a));
+    }
+    if (namesTarget(x, query)) { // asks for the table of units too
+      items.push(oneWord(x, 'units', [], false, { read: [], marks: a.marks }));
     }
     return items;
   }
@@ -660,7 +702,10 @@
 
   // alike lists the words that share the most pairs of letters with a typed one.
   function alike(x, w) {
-    const pairs = (w) => new Set([...w].slice(1).map((ch, i) => [...w][i] + ch));
+    const pairs = (w) => {
+      const r = [...w];
+      return new Set(r.slice(1).map((ch, i) => r[i] + ch));
+    };
     const mine = pairs(w), best = [];
     for (const known of mine.size > 0 ? x.words : []) {
       if (isDigit(known[0])) continue;
@@ -809,11 +854,11 @@
       return el;
     }
 
-    function hit(e, marks) {
+    function hit(e, marks, name) {
       const [url, title, section, , text] = x.entries[e], li = make('li'), a = anchor(root + url);
       marked(a, x, title, marks, false);
       li.append(a);
-      if (section) li.append(' ', make('small', 'section', section));
+      if (section && section !== name) li.append(' ', make('small', 'section', section));
       const p = make('p', 'snippet');
       marked(p, x, text, marks, true);
       li.append(p);
@@ -825,13 +870,13 @@
       const el = make('section'), head = make('h2', '', name + ' '), ol = make('ol');
       el.setAttribute('aria-label', name);
       head.append(make('small', '', String(list.length)));
-      ol.append(...list.slice(0, shown).map((e) => hit(e, marks)));
+      ol.append(...list.slice(0, shown).map((e) => hit(e, marks, name)));
       el.append(head, ol);
       if (list.length > shown) {
         const more = make('button', 'rest', 'Show ' + (list.length - shown) + ' more in ' + name);
         more.type = 'button';
         more.addEventListener('click', () => {
-          const rest = list.slice(shown).map((e) => hit(e, marks));
+          const rest = list.slice(shown).map((e) => hit(e, marks, name));
           ol.append(...rest);
           more.remove();
           rest[0].querySelector('a').focus();

@@ -46,10 +46,17 @@ func (a *afters) has(ink *shop.Ink, medium *shop.Medium) bool {
 }
 
 // afterHref is where the working of a value stands.
-func afterHref(c tables.AfterCase) string { return "/tables/after-" + c.Ink + ".html#" + afterID(c) }
+func afterHref(c tables.AfterCase) string {
+	return "/" + afterPath(c) + "#" + afterID(c)
+}
+
+// afterPath is where what stays in a print with a back stands, with its workings.
+func afterPath(c tables.AfterCase) string {
+	return "tables/after/" + c.Ink + "." + c.Medium + "." + c.Back + ".html"
+}
 
 func afterID(c tables.AfterCase) string {
-	return fmt.Sprintf("%s.%s.%s.%.0f", c.Medium, c.Film, c.Back, c.Spent.Percent())
+	return fmt.Sprintf("%s.%.0f", c.Film, c.Spent.Percent())
 }
 
 // backNames say what lies on a print's back.
@@ -125,9 +132,9 @@ type afterPage struct {
 }
 
 type afterPart struct {
-	Name, More, Ink string
-	Grids           []grid
-	Drawing         template.HTML
+	Name, Ink string
+	Prints    []roomPlace
+	Grid      grid
 }
 
 // afterPages adds the table of what stays after lamination, its files, and a page
@@ -143,17 +150,25 @@ func (b *builder) afterPages() {
 		if !b.afters.has(ink, nil) {
 			continue
 		}
-		part := afterPart{Name: ink.Name, More: "/tables/after-" + ink.ID + ".html", Ink: "/materials/inks/" + ink.ID + ".html"}
-		part.Grids = append(part.Grids, b.afterByMedium(ink))
+		part := afterPart{Name: ink.Name, Ink: "/materials/inks/" + ink.ID + ".html", Grid: b.afterByMedium(ink)}
 		for _, m := range b.mediaOf(ink) {
-			if len(tables.BacksOf(m)) > 1 && b.afters.has(ink, m) {
-				part.Grids = append(part.Grids, b.afterByBack(ink, m))
+			if !b.afters.has(ink, m) {
+				continue
+			}
+			backs := tables.BacksOf(m)
+			for _, back := range backs {
+				c := b.answers.UsualAfter(ink, m)
+				c.Back = back
+				name, title := m.Name, "After lamination: "+lowerFirst(ink.Name)+" on "+lowerFirst(m.Name)
+				if len(backs) > 1 {
+					name, title = name+", "+backNames[back], title+", "+backNames[back]
+				}
+				part.Prints = append(part.Prints, roomPlace{name, "/" + afterPath(c)})
+				b.add(page{Path: afterPath(c), Kind: "afterworkings", Title: title, Lead: "What stays under each film, and how it comes about.",
+					Tab: "Tables", Scripts: []string{"unfold.js"}, Data: b.afterWorkings(ink, m, back)})
 			}
 		}
-		part.Drawing = b.drawBacksOf(ink)
 		p.Parts = append(p.Parts, part)
-		b.add(page{Path: "tables/after-" + ink.ID + ".html", Kind: "afterworkings", Title: "After lamination: " + ink.Name, Lead: "How what stays under each film comes about.",
-			Tab: "Tables", Scripts: []string{"unfold.js"}, Data: b.afterWorkings(ink)})
 	}
 	b.add(page{Path: "tables/after.html", Kind: "after", Title: "What stays after lamination", Lead: "How long an early print takes to come right under its film, by medium, film and back, and where the carrier is locked in.",
 		Tab: "Tables", Data: p, Found: "table", Also: []string{"laminated too early", "outgassing after lamination", "locked in", "recovers"}})
@@ -243,40 +258,38 @@ func (b *builder) afterDays(ink *shop.Ink, m *shop.Medium) (grid, bool) {
 	return g, len(g.Rows) > 0
 }
 
-// afterWorkings are the folds of an ink: a medium's films and backs, one share of
-// the wait beside the other.
-func (b *builder) afterWorkings(ink *shop.Ink) afterWorkingsPage {
-	p := afterWorkingsPage{workingsPage: workingsPage{Ink: ink}, Words: tables.AfterNotes}
-	for _, m := range b.mediaOf(ink) {
-		if !b.afters.has(ink, m) {
-			continue
-		}
-		g := workingGroup{Medium: m.Name, ID: m.ID}
-		for _, f := range b.shop.Films {
-			for _, back := range tables.BacksOf(m) {
-				c := b.answers.UsualAfter(ink, m)
-				c.Film, c.Back = f.ID, back
-				if fold := b.afterFold(c, f, m); len(fold.Cells) > 0 {
-					g.Folds = append(g.Folds, fold)
-				}
-			}
-		}
-		p.Groups = append(p.Groups, g)
+// afterWorkingsPage is every working of one print, and what holds for all.
+type afterWorkingsPage struct {
+	Ink     *shop.Ink
+	Medium  *shop.Medium
+	Words   []string
+	Backs   *grid // where there is more than one
+	Drawing template.HTML
+	Shared  []workingStep // what holds for every film
+	Folds   []workingFold
+}
+
+// afterWorkings are the films of a print with a back, one share of the wait
+// beside the other.
+func (b *builder) afterWorkings(ink *shop.Ink, m *shop.Medium, back string) afterWorkingsPage {
+	p := afterWorkingsPage{Ink: ink, Medium: m, Words: tables.AfterNotes}
+	if len(tables.BacksOf(m)) > 1 {
+		g := b.afterByBack(ink, m)
+		p.Backs = &g
+		p.Drawing = b.drawBacksOf(ink, m)
 	}
+	for _, f := range b.shop.Films {
+		c := b.answers.UsualAfter(ink, m)
+		c.Film, c.Back = f.ID, back
+		if fold := b.afterFold(c, f); len(fold.Cells) > 0 {
+			p.Folds = append(p.Folds, fold)
+		}
+	}
+	p.Shared = shared(p.Folds)
 	return p
 }
 
-// afterWorkingsPage is every working of one ink, and what holds for all.
-type afterWorkingsPage struct {
-	workingsPage
-	Words []string
-}
-
-func (b *builder) afterFold(c tables.AfterCase, f *shop.Film, m *shop.Medium) workingFold {
-	name := lowerFirst(f.Name)
-	if len(tables.BacksOf(m)) > 1 {
-		name += ", " + backNames[c.Back]
-	}
+func (b *builder) afterFold(c tables.AfterCase, f *shop.Film) workingFold {
 	var columns []foldColumn
 	for _, share := range tables.SpentShares {
 		c.Spent = share
@@ -284,7 +297,7 @@ func (b *builder) afterFold(c tables.AfterCase, f *shop.Film, m *shop.Medium) wo
 			columns = append(columns, foldColumn{workingCell{ID: afterID(c), Text: clearWords(v), Room: spentName(share)}, v.Working})
 		}
 	}
-	return b.fold(name, columns)
+	return b.fold(lowerFirst(f.Name), columns)
 }
 
 func clearWords(v tables.AfterValue) string {
@@ -301,25 +314,21 @@ func clearWords(v tables.AfterValue) string {
 	return text + "\u00a0days"
 }
 
-// drawBacksOf draws what the back does to an ink's early print, on its first
-// medium with an open back, under the first film that has all backs.
-func (b *builder) drawBacksOf(ink *shop.Ink) template.HTML {
-	for _, m := range b.mediaOf(ink) {
-		if len(tables.BacksOf(m)) < 2 || !b.afters.has(ink, m) {
-			continue
-		}
-		if films := b.answers.FilmsOn(ink, m, "normal"); len(films) > 0 {
-			c := b.answers.UsualAfter(ink, m)
-			c.Spent = early()[0]
-			title := "What the back does: " + lowerFirst(ink.Name) + " on " + lowerFirst(short(m.Name)) + " under " + lowerFirst(films[0].Name) + ", laminated " + spentName(c.Spent)
-			drawing, err := b.drawAfter("drawing-"+ink.ID, title, curvesUnder(c, films[:1], tables.BacksOf(m)))
-			if err != nil {
-				b.fault("tables/after.html", err)
-			}
-			return drawing
-		}
+// drawBacksOf draws what the back does to an early print, under the first film
+// that it takes.
+func (b *builder) drawBacksOf(ink *shop.Ink, m *shop.Medium) template.HTML {
+	films := b.answers.FilmsOn(ink, m, "normal")
+	if len(films) == 0 {
+		return ""
 	}
-	return ""
+	c := b.answers.UsualAfter(ink, m)
+	c.Spent = early()[0]
+	title := "What the back does: " + lowerFirst(ink.Name) + " on " + lowerFirst(short(m.Name)) + " under " + lowerFirst(films[0].Name) + ", laminated " + spentName(c.Spent)
+	drawing, err := b.drawAfter("drawing", title, curvesUnder(c, films[:1], tables.BacksOf(m)))
+	if err != nil {
+		b.fault(afterPath(c), err)
+	}
+	return drawing
 }
 
 // under is one curve of a drawing: a case and its name.

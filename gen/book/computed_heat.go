@@ -275,9 +275,7 @@ func (b *builder) computedHumidity(a asked) template.HTML {
 	h := a.heat
 	sets := h.sets
 	if len(sets) == 0 {
-		for _, c := range tables.SetSteps {
-			sets = append(sets, quantity.FromCelsius(c))
-		}
+		sets = setSteps()
 	}
 	var lists [][]tables.HumidityValue
 	pairs := b.askedPairs(h)
@@ -293,31 +291,10 @@ func (b *builder) computedHumidity(a asked) template.HTML {
 		lists, sets = whereAnyRuns(lists, sets)
 	}
 	room := b.shop.Room(b.shop.Front.Room.ID)
-	g := grid{ID: a.ID, Caption: a.title(upperFirst(h.film.Name) + ": highest relative humidity of the sheet in %, by set temperature"),
-		Corner: lowerFirst(short(h.machine.Name)) + ", " + pace(h.machine.Usual.Best) + ", " + quantity.Both(room.Temperature.Best), Wide: true, Note: dampNote}
-	for _, s := range sets {
-		g.Heads = append(g.Heads, gridHead{Top: quantity.Metric(s), Under: quantity.Imperial(s)})
-	}
+	g := humidityGrid(a.title(upperFirst(h.film.Name)+", "+lowerFirst(short(h.machine.Name))+": "+dampCaption), pace(h.machine.Usual.Best)+", "+quantity.Both(room.Temperature.Best), sets)
+	g.ID = a.ID
 	for i, p := range pairs {
 		g.Rows = append(g.Rows, b.humidityRow(p, "", lists[i]))
 	}
 	return b.part("grid", g)
-}
-
-// whereAnyRuns leaves out the settings at the ends at which no sheet runs.
-func whereAnyRuns(lists [][]tables.HumidityValue, sets []quantity.Temperature) ([][]tables.HumidityValue, []quantity.Temperature) {
-	runs := func(i int) bool {
-		return slices.ContainsFunc(lists, func(list []tables.HumidityValue) bool { return list[i].Runs })
-	}
-	from, to := 0, len(sets)
-	for from < to && !runs(from) {
-		from++
-	}
-	for to > from && !runs(to-1) {
-		to--
-	}
-	for i := range lists {
-		lists[i] = lists[i][from:to]
-	}
-	return lists, sets[from:to]
 }

@@ -80,7 +80,7 @@ func TestShowWindows(t *testing.T) {
 	first, _ := usual.Spans()
 	out := shown(t, b, "show: windows", "film: thermal-pet-gloss-75", "medium: uncoated-150, card")
 	for _, want := range []string{"Two-sided encapsulator", "Wide hot laminator", "Uncoated paper, 150", "Card, 300",
-		fmt.Sprintf(`<a class="num" href="/tables/windows-thermal-pet-gloss-75.html#uncoated-150.encapsulator.1.finishing-room">%.0f–%.0f`, first.Low, first.High)} {
+		fmt.Sprintf(`<a class="num" href="/tables/windows/thermal-pet-gloss-75.uncoated-150.encapsulator.html#1.finishing-room">%.0f–%.0f`, first.Low, first.High)} {
 		if !strings.Contains(out, want) {
 			t.Errorf("by machine: %q is not there:\n%s", want, out)
 		}
@@ -123,7 +123,7 @@ func TestShowHumidity(t *testing.T) {
 		t.Fatalf("118 °C says nothing of the humidity: %+v", list[0])
 	}
 	out := shown(t, b, with(pet, "show: humidity", "set: 118 °C, 70 °C")...)
-	if want := fmt.Sprintf(">%.0f</a>", list[0].Humidity.Percent()); !strings.Contains(out, want) || !strings.Contains(out, "118\u00a0°C") {
+	if want := fmt.Sprintf(">%.0f</span>", list[0].Humidity.Percent()); !strings.Contains(out, want) || !strings.Contains(out, ">118 <small>244</small>") {
 		t.Errorf("%q is not there:\n%s", want, out)
 	}
 	if n := strings.Count(out, "<td"); n != 2 {

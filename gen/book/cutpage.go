@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 
+	"laydown/gen/shop"
 	"laydown/gen/tables"
 )
 
@@ -15,7 +16,7 @@ func (b *builder) cutPage() {
 		return
 	}
 	p := reckonedPage{
-		Caution: warned("Knife", "A guillotine’s blade falls without warning and a loose one cuts through a glove. Both hands on the controls, guards in place, and the maker’s manual and local rules before anything written here."),
+		Caution: b.cautions(shop.BladeCaution),
 		CSV:     "/tables/cuts.csv", JSON: "/tables/cuts.json",
 		Said: []string{"Hot film on paper wants the grain across the feed, parallel to the roller axes (common practice, no source). These cuts bring it there in every piece. Halving a sheet across its long side turns long grain into short grain; draw an arrow along the grain on every pile."},
 	}
@@ -34,7 +35,7 @@ func (b *builder) cutPart(all []tables.CutValue, grain string) reckonedPart {
 	if grain == tables.GrainShort {
 		part.Lead = "The parent’s grain runs along its shorter side."
 	}
-	g := grid{ID: "cuts-" + grain, Caption: "Pieces of one parent sheet, their waste under it", Corner: "piece, and the edge that goes in first", Wide: true,
+	g := grid{ID: "cuts-" + grain, Caption: upperFirst(grain) + " grain: pieces of one parent sheet, their waste under it", Corner: "piece, and the edge that goes in first", Wide: true,
 		Note: "A dash is a piece that does not fit that way. Edges are not trimmed first."}
 	for _, parent := range tables.ParentSheets {
 		g.Heads = append(g.Heads, gridHead{Top: parent.Name})

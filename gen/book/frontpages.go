@@ -4,9 +4,7 @@ import "laydown/gen/tables"
 
 // frontPage is the first page's data.
 type frontPage struct {
-	Waits     grid
-	Readiness *chapter // nil where the content has no such chapter
-	Drying    *chapter
+	Waits grid
 }
 
 // planPage is what the plan's form offers.
@@ -53,7 +51,7 @@ var kindSays = []struct{ kind, says string }{
 }
 
 func (b *builder) frontPages() {
-	b.add(page{Path: "index.html", Kind: "front", Title: b.shop.Front.Name, Lead: "The bench book: what to wait for, what to lay over it, and why.", Data: frontPage{b.chartGrid(), b.chapter("readiness"), b.chapter("drying")}})
+	b.add(page{Path: "index.html", Kind: "front", Title: b.shop.Front.Name, Lead: "The bench book: what to wait for, what to lay over it, and why.", Data: frontPage{b.chartGrid()}})
 	b.add(page{Path: "plan.html", Kind: "plan", Title: "Job plan", Lead: "Is this print ready, and what goes over it?", Tab: "Plan",
 		Scripts: []string{"plan.js", "plan-page.js"}, Data: b.planPage(), Found: "plan", Also: []string{"job ticket", "ready by", "can I laminate"}, Weight: 1.5})
 	b.add(page{Path: "search.html", Kind: "search", Title: "Ask the book", Lead: "An ink, a film, a fault, a temperature: slang and slips are understood."})

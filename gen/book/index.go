@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"laydown/gen/book/search"
+	"laydown/gen/shop"
 )
 
 // index makes the search's script: an entry for each page that can be found
@@ -23,9 +24,11 @@ func (b *builder) index(views []view, words search.Words) {
 		book.Entries = append(book.Entries, entriesOf(v)...)
 	}
 	book.Entries = append(book.Entries, chartEntries(charts)...)
+	at := termPaths(words.Terms)
 	for _, t := range words.Terms {
-		book.Entries = append(book.Entries, search.Entry{URL: "glossary.html#" + slug(t.Term), Title: t.Term, Section: "A–Z", Kind: "word", Text: wordText(t), Also: t.Also})
+		book.Entries = append(book.Entries, search.Entry{URL: at[slug(t.Term)], Title: t.Term, Kind: "word", Text: wordText(t), Also: t.Also, Weight: wordWeight})
 	}
+	b.questions(words, newPlaces(views), book.Entries)
 	for _, c := range charts {
 		book.Charts = append(book.Charts, search.Chart{Stamp: c.Stamp, Title: c.full(), URL: c.Path})
 	}
@@ -97,12 +100,32 @@ func (b *builder) pins(words search.Words, p places) []search.Pin {
 	var list []search.Pin
 	for _, h := range words.Hazards {
 		pin := search.Pin{Title: h.Title, Say: h.Say, Ask: h.Ask, Alone: h.Alone}
-		if found := b.firstPlace(h.Title, h.See, p); found != nil {
+		if found := b.leadsTo(h.Title, h.See, p); found != nil {
 			pin.URL = strings.TrimPrefix(found.Href, "/")
 		}
 		list = append(list, pin)
 	}
 	return list
+}
+
+// wordWeight puts a page or a heading of a name before the glossary's term.
+const wordWeight = 0.6
+
+// questions gives the places that answer them their questions as names.
+func (b *builder) questions(words search.Words, p places, entries []search.Entry) {
+	for _, q := range words.Questions {
+		found := b.leadsTo(q.Ask[0], q.See, p)
+		if found == nil {
+			continue
+		}
+		at := slices.IndexFunc(entries, func(e search.Entry) bool { return "/"+e.URL == found.Href })
+		if at < 0 {
+			pos := q.See[0].Pos
+			b.problems.add(shop.Pos{File: pos.File, Line: pos.Line, Col: pos.Col}, fmt.Sprintf("no search can lead to %s: name a page, or a heading of it", found.Href[1:]))
+			continue
+		}
+		entries[at].Also = append(slices.Clip(entries[at].Also), q.Ask...)
+	}
 }
 
 // wordText is what a term's entry shows: its meaning and its other names.
@@ -118,9 +141,10 @@ type section struct{ ID, Title, Text string }
 
 // sections parts a page's text at its headings of the second and third level.
 // What nobody would look up there is left out: all of a computed table but its
-// caption and the names of its rows; spreads, sources and marks of sources; the
-// second unit of a value, since the search converts; choices of a form; and the
-// text of a cell that its section had before.
+// caption, since its numbers are among the index's facts; spreads, sources and marks of sources; the
+// second unit of a value, since the search converts; choices of a form; lists of
+// contents, what folds are called, questions to check oneself by; and the text of a cell that its section
+// had before.
 func sections(page string) []section {
 	r := sectionReader{parts: []section{{}}, seen: map[string]bool{}}
 	scan(page, func(t tag) {
@@ -201,16 +225,16 @@ var computedTables = []string{"grid", "proved", "demo", "steps"}
 // leavesOut says whether an element is no text to look up.
 func (r *sectionReader) leavesOut(t tag) bool {
 	switch t.Name {
-	case "svg", "cite", "select", "noscript":
+	case "svg", "cite", "select", "noscript", "sup", "nav", "summary":
 		return true
-	case "sup":
-		return true
+	case "div":
+		return hasClass(t, "question")
 	case "small":
-		return r.value || r.table || r.list
-	case "thead":
+		return r.value || r.list
+	case "thead", "tbody":
 		return r.table
 	case "td", "th":
-		return r.table && t.Name == "td" || hasClass(t, "num") || hasClass(t, "spread") || hasClass(t, "source")
+		return hasClass(t, "num") || hasClass(t, "spread") || hasClass(t, "source")
 	}
 	return false
 }

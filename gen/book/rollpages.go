@@ -14,9 +14,8 @@ import (
 // rollPages adds the table of rolls, and a page for each film with its workings.
 func (b *builder) rollPages() {
 	p := reckonedPage{
-		Caution: warned("Nip and weight", fmt.Sprintf("Never feel for a mark on a roller that turns: stop it, and look. A roll of more than %.0f\u00a0kg (%.0f\u00a0lb) or a metre wide is for two people or a lift. Follow the maker’s manual and local rules.",
-			float64(tables.HeavyRoll), float64(tables.HeavyRoll)/0.45359237)),
-		CSV: "/tables/rolls.csv", JSON: "/tables/rolls.json",
+		Caution: b.cautions(shop.NipCaution, shop.LiftingCaution),
+		CSV:     "/tables/rolls.csv", JSON: "/tables/rolls.json",
 	}
 	left := reckonedPart{ID: "left", Name: "Film left on a roll", Lead: "Measure across the whole roll. The working and the feet stand on the film’s own page."}
 	for _, core := range b.cores() {
@@ -255,7 +254,7 @@ func filmLeftGrid(r tables.FilmRoll) grid {
 // filmJobsPart is what jobs take of a film in one machine, with their workings.
 func (b *builder) filmJobsPart(f *shop.Film, m *shop.Laminator) reckonedPart {
 	part := reckonedPart{ID: "jobs-" + m.ID, Name: "Jobs in " + lowerFirst(m.Name)}
-	g := grid{ID: "taken-" + m.ID, Caption: "Metres of film, minutes under it, by number of good pieces", Corner: "size", Note: "An empty cell is a piece that is too wide for the film or the machine."}
+	g := grid{ID: "taken-" + m.ID, Caption: upperFirst(short(m.Name)) + ": metres of film, minutes under it, by number of good pieces", Corner: "size", Note: "An empty cell is a piece that is too wide for the film or the machine."}
 	for _, n := range tables.JobPieces {
 		g.Heads = append(g.Heads, gridHead{Top: plural(n, "piece", "pieces")})
 	}

@@ -107,12 +107,22 @@ func (f *factsMaker) window(p hotPair) {
 	on := "on the " + lowerFirst(short(p.machine.Name)) + " at " + pace(v.Speed)
 	box := search.Box{Number: "no window", Under: strings.TrimPrefix(why(v), "no window: ") + ", " + on, URL: strings.TrimPrefix(windowHref(k), "/")}
 	if v.Open() {
-		cell := windowCell(v, "")
-		box.Number, box.Unit = cell.Text, "°C"
-		box.Under = cell.Under + " °F " + on
-		if cell.Then != "" {
-			box.Under = fmt.Sprintf("%s °F for the first piece; then %s °C (%s °F); %s", cell.Under, cell.Then, cell.ThenUnder, on)
-		}
+		box.Number, box.Unit, box.Under = windowText(v)
+		box.Under += " " + on
 	}
 	f.facts = append(f.facts, search.Fact{Ask: "window", About: []int{f.at["film "+p.film.ID], f.at["medium "+p.medium.ID]}, Box: box})
+}
+
+// windowText writes an open window: in one range, or for the first piece with
+// what the steady run wants under it.
+func windowText(v tables.WindowValue) (number, unit, under string) {
+	first, steady := v.Spans()
+	if v.Whole.Open() {
+		both := tables.Span{Low: max(first.Low, steady.Low), High: min(first.High, steady.High)}
+		celsius, other := inUnits(both)
+		return celsius, "°C", other + " °F"
+	}
+	celsius, other := inUnits(first)
+	then, thenOther := inUnits(steady)
+	return celsius, "°C", fmt.Sprintf("%s °F for the first piece; then %s °C (%s °F)", other, then, thenOther)
 }

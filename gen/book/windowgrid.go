@@ -2,6 +2,7 @@ package book
 
 import (
 	"slices"
+	"strings"
 
 	"laydown/gen/quantity"
 	"laydown/gen/shop"
@@ -38,13 +39,16 @@ func windowCell(v tables.WindowValue, href string) gridCell {
 		c.setRange(tables.Span{Low: max(first.Low, steady.Low), High: min(first.High, steady.High)})
 	} else {
 		c.setRange(first)
-		c.Under = "first: " + c.Under
+		c.Under = "first: " + unbrokenRange(c.Under)
 		c.Then, c.ThenUnder = inUnits(steady)
-		c.ThenUnder = "then: " + c.ThenUnder
+		c.ThenUnder = "then: " + unbrokenRange(c.ThenUnder)
 	}
 	c.Sign = limitSigns[limit]
 	return c
 }
+
+// unbrokenRange keeps a range on one line of a narrow cell.
+func unbrokenRange(text string) string { return strings.ReplaceAll(text, "–", "\u2060–\u2060") }
 
 func (c *gridCell) setRange(s tables.Span) { c.Text, c.Under = inUnits(s) }
 

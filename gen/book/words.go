@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"maps"
+	"slices"
 	"strings"
 
 	"laydown/gen/book/search"
@@ -78,6 +80,14 @@ func newPlaces(views []view) places {
 // find gives the place of an address; false where there is none.
 func (p places) find(address string) (place, bool) {
 	path, id, _ := strings.Cut(address, "#")
+	if path == "glossary.html" && id != "" {
+		// Authors need not know on which page of the glossary a term is.
+		for _, part := range slices.Sorted(maps.Keys(p.ids)) {
+			if strings.HasPrefix(part, "glossary") && p.ids[part][id] {
+				path, address = part, part+"#"+id
+			}
+		}
+	}
 	title, ok := p.titles[path]
 	if !ok || id != "" && !p.ids[path][id] {
 		return place{}, false
@@ -88,10 +98,10 @@ func (p places) find(address string) (place, bool) {
 	return place{Href: "/" + address, Text: title}, true
 }
 
-// firstPlace is the first of the places named that the handbook has; nil where
+// leadsTo is the first of the places named that the handbook has; nil where
 // none is named. Places that are all missing are reported where the first was
 // written.
-func (b *builder) firstPlace(name string, see []search.Place, p places) *place {
+func (b *builder) leadsTo(name string, see []search.Place, p places) *place {
 	for _, s := range see {
 		if found, ok := p.find(s.Address); ok {
 			return &found

@@ -9,24 +9,19 @@ import (
 	"laydown/gen/tables"
 )
 
-// workingsPage is every working of one ink.
+// workingsPage is every wait of an ink on a medium, and their workings.
 type workingsPage struct {
 	Ink    *shop.Ink
-	Heads  []gridHead
-	Groups []workingGroup
-	Signs  []sign
-}
-
-type workingGroup struct {
-	Medium  string // name
-	ID      string
-	Folds   []workingFold
-	Storage string
-	First   string // what to measure first
+	Medium *shop.Medium
+	Grid   grid
+	First  string // what to measure first
+	Shared []workingStep
+	Folds  []workingFold
 }
 
 // workingFold is the workings of one print kept one way, room beside room.
 type workingFold struct {
+	ID    string // of the fold itself; may be empty
 	Name  string
 	Cells []workingCell
 	Steps []workingStep
@@ -42,20 +37,31 @@ type workingStep struct {
 	Same         bool // one value for all rooms
 }
 
-func (b *builder) workings(ink *shop.Ink) workingsPage {
-	p := workingsPage{Ink: ink}
+func (b *builder) workings(ink *shop.Ink, m *shop.Medium) workingsPage {
+	p := workingsPage{Ink: ink, Medium: m, First: b.firstOf(b.usual(ink, m)),
+		Grid: grid{ID: "waits", Caption: "Hours to wait, by room", Corner: "coverage, kept", Wide: true}}
 	for _, r := range b.shop.Rooms {
-		p.Heads = append(p.Heads, roomHead(r))
+		p.Grid.Heads = append(p.Grid.Heads, roomHead(r))
 	}
-	for _, m := range b.mediaOf(ink) {
-		g := workingGroup{Medium: m.Name, ID: m.ID, First: b.firstOf(b.usual(ink, m))}
-		for _, c := range tables.Coverages {
-			for _, s := range b.answers.StoragesFor(m) {
-				g.Folds = append(g.Folds, b.workingFold(tables.WaitCase{Ink: ink.ID, Medium: m.ID, Coverage: c, Storage: s.ID}))
+	usual := b.usual(ink, m)
+	for _, c := range tables.Coverages {
+		for _, s := range b.answers.StoragesFor(m) {
+			one := tables.WaitCase{Ink: ink.ID, Medium: m.ID, Coverage: c, Storage: s.ID}
+			var cases []tables.WaitCase
+			for _, r := range b.shop.Rooms {
+				one.Room = r.ID
+				cases = append(cases, one)
 			}
+			row := b.row(c+", "+lowerFirst(short(s.Name)), "", "", cases)
+			row.Yours = c == usual.Coverage && s.ID == usual.Storage
+			p.Grid.Rows = append(p.Grid.Rows, row)
+			fold := b.workingFold(one)
+			fold.ID = c + "." + s.ID
+			p.Folds = append(p.Folds, fold)
 		}
-		p.Groups = append(p.Groups, g)
 	}
+	p.Grid = p.Grid.withSigns()
+	p.Shared = shared(p.Folds)
 	return p
 }
 
@@ -146,4 +152,32 @@ func allEqual(list []string) bool {
 		}
 	}
 	return true
+}
+
+// shared takes the steps that say the same in every fold out of them, so that a
+// page of many folds says them once. The order stays.
+func shared(folds []workingFold) []workingStep {
+	if len(folds) < 2 {
+		return nil
+	}
+	said := func(f workingFold, s workingStep) bool {
+		return slices.ContainsFunc(f.Steps, func(o workingStep) bool {
+			return o.Symbol == s.Symbol && o.Text == s.Text && o.Same && s.Same && o.Shown[0] == s.Shown[0]
+		})
+	}
+	everywhere := func(s workingStep) bool {
+		return !slices.ContainsFunc(folds, func(f workingFold) bool { return !said(f, s) })
+	}
+	var all []workingStep
+	for _, s := range folds[0].Steps {
+		if everywhere(s) {
+			all = append(all, s)
+		}
+	}
+	for i := range folds {
+		folds[i].Steps = slices.DeleteFunc(folds[i].Steps, func(s workingStep) bool {
+			return slices.ContainsFunc(all, func(o workingStep) bool { return o.Symbol == s.Symbol && o.Text == s.Text })
+		})
+	}
+	return all
 }

@@ -94,26 +94,27 @@ func jobs(s *shop.Shop, n int) []tables.Job {
 
 // answered is what the page and the program both say of a job.
 type answered struct {
-	Error          string          `json:"error"`
-	Verdict        tables.Verdict  `json:"verdict"`
-	Reasons        []tables.Reason `json:"reasons"`
-	WaitHours      *float64        `json:"wait_hours"`
-	WaitReason     string          `json:"wait_reason"`
-	RemainingHours *float64        `json:"remaining_hours"`
-	MakerWaitHours float64         `json:"maker_wait_hours"`
-	ReadyBy        *string         `json:"ready_by"`
-	HandOverBy     *string         `json:"hand_over_by"`
-	HandOverHours  *float64        `json:"hand_over_hours"`
-	HandOver       string          `json:"hand_over"`
-	HandOverReason string          `json:"hand_over_reason"`
-	Counted        string          `json:"counted"`
-	Window         *tables.Window  `json:"window"`
-	WindowReason   string          `json:"window_reason"`
-	Others         []string        `json:"others"`
-	Feed           tables.Feed     `json:"feed"`
-	Cautions       []string        `json:"cautions"`
-	Laminate       []tables.Line   `json:"laminate"`
-	Tests          []string        `json:"tests"`
+	Error          string               `json:"error"`
+	Verdict        tables.Verdict       `json:"verdict"`
+	Reasons        []tables.Reason      `json:"reasons"`
+	WaitHours      *float64             `json:"wait_hours"`
+	WaitReason     string               `json:"wait_reason"`
+	RemainingHours *float64             `json:"remaining_hours"`
+	MakerWaitHours float64              `json:"maker_wait_hours"`
+	ReadyBy        *string              `json:"ready_by"`
+	HandOverBy     *string              `json:"hand_over_by"`
+	HandOverHours  *float64             `json:"hand_over_hours"`
+	HandOver       string               `json:"hand_over"`
+	HandOverReason string               `json:"hand_over_reason"`
+	Counted        string               `json:"counted"`
+	Window         *tables.Window       `json:"window"`
+	WindowReason   string               `json:"window_reason"`
+	Others         []string             `json:"others"`
+	Feed           tables.Feed          `json:"feed"`
+	Cautions       []string             `json:"cautions"`
+	Laminate       []tables.Line        `json:"laminate"`
+	Faults         []tables.LikelyFault `json:"faults"`
+	Tests          []string             `json:"tests"`
 }
 
 // The page gives the same answer as the program, over many jobs: the verdict,
@@ -209,7 +210,7 @@ func ask(made *tables.Tables, job tables.Job) answered {
 		Verdict: p.Verdict, Reasons: p.Reasons, WaitHours: p.WaitHours, WaitReason: p.WaitReason,
 		RemainingHours: p.RemainingHours, MakerWaitHours: p.MakerWaitHours, ReadyBy: p.ReadyBy, Counted: p.Counted,
 		HandOverBy: p.HandOverBy, HandOverHours: p.HandOverHours, HandOver: p.HandOver, HandOverReason: p.HandOverReason,
-		Window: p.Window, WindowReason: p.WindowReason, Others: p.Others, Feed: p.Feed, Cautions: p.Cautions, Laminate: p.Laminate, Tests: p.Tests,
+		Window: p.Window, WindowReason: p.WindowReason, Others: p.Others, Feed: p.Feed, Cautions: p.Cautions, Laminate: p.Laminate, Faults: p.Faults, Tests: p.Tests,
 	}
 }
 
@@ -222,6 +223,9 @@ func oneLine(t *testing.T, a answered) string {
 	}
 	if len(a.Tests) == 0 {
 		a.Tests = nil
+	}
+	if len(a.Faults) == 0 {
+		a.Faults = nil
 	}
 	if len(a.Laminate) == 0 {
 		a.Laminate = nil

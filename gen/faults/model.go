@@ -3,6 +3,7 @@ package faults
 import (
 	"math"
 	"math/bits"
+	"slices"
 )
 
 // state is what was done so far and what came of it: for each act a field of bits,
@@ -135,6 +136,9 @@ func (a *modelAct) spend(w []float64, mass float64) float64 {
 	return dot(w, a.cost)
 }
 
+// lead is the number of the lead that was met in a state, from 1; 0 if the act was not done.
+func (a *modelAct) lead(s state) int { return int(s & a.field >> a.shift) }
+
 // done says that an act was done in a state.
 func (a *modelAct) done(s state) bool { return s&a.field != 0 }
 
@@ -144,7 +148,7 @@ func (m *model) weights(s state, w []float64) {
 	copy(w, m.prior)
 	for i := range m.acts {
 		a := &m.acts[i]
-		if lead := s & a.field >> a.shift; lead > 0 {
+		if lead := a.lead(s); lead > 0 {
 			for c, q := range a.leads[lead-1].chance {
 				w[c] *= q
 			}
@@ -178,4 +182,29 @@ func sum(w []float64) float64 {
 		s += v
 	}
 	return s
+}
+
+// among is the model with only some of the causes and acts.
+func (m *model) among(causes, acts []int) *model {
+	only := func(list []float64) []float64 {
+		part := make([]float64, len(causes))
+		for i, c := range causes {
+			part[i] = list[c]
+		}
+		return part
+	}
+	small := &model{problem: m.problem, causes: len(causes), step: m.step, scale: m.scale}
+	for _, i := range acts {
+		a := m.acts[i]
+		a.cost, a.stop = only(a.cost), only(a.stop)
+		a.leads = slices.Clone(a.leads)
+		for l := range a.leads {
+			a.leads[l].chance = only(a.leads[l].chance)
+		}
+		small.acts = append(small.acts, a)
+	}
+	for _, e := range m.ends {
+		small.ends = append(small.ends, modelEnd{index: e.index, cost: only(e.cost)})
+	}
+	return small
 }

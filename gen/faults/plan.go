@@ -95,3 +95,71 @@ func mulInto(to, w, chance []float64) float64 {
 	}
 	return total
 }
+
+// cost is what a plan costs, weighted, if it is followed with these weights.
+func (m *model) cost(p *plan, w []float64) float64 {
+	if p.act < 0 {
+		return m.endCost(p.end, w)
+	}
+	a := &m.acts[p.act]
+	total := a.spend(w, sum(w))
+	after := make([]float64, m.causes)
+	for i, lead := range a.leads {
+		if p.next[i] != nil && mulInto(after, w, lead.chance) > 0 {
+			total += m.cost(p.next[i], after)
+		}
+	}
+	return total
+}
+
+// endCost is what an end costs, weighted.
+func (m *model) endCost(index int, w []float64) float64 {
+	for _, e := range m.ends {
+		if e.index == index {
+			return dot(w, e.cost)
+		}
+	}
+	return math.Inf(1)
+}
+
+// trim leaves out checks that do not pay: where what follows one of the results would
+// cost no more without having checked.
+func (m *model) trim(p *plan, w []float64) *plan {
+	if p.act < 0 {
+		return p
+	}
+	a := &m.acts[p.act]
+	for i, lead := range a.leads {
+		after := make([]float64, m.causes)
+		if p.next[i] != nil && mulInto(after, w, lead.chance) > 0 {
+			p.next[i] = m.trim(p.next[i], after)
+		}
+	}
+	best, cost := p, m.cost(p, w)
+	for _, next := range p.next {
+		if next == nil {
+			continue
+		}
+		if !m.covers(next, w) {
+			continue
+		}
+		if c := m.cost(next, w); c < cost {
+			best, cost = next, c
+		}
+	}
+	return best
+}
+
+// covers says that a plan knows what to do after everything that can happen.
+func (m *model) covers(p *plan, w []float64) bool {
+	if p.act < 0 {
+		return true
+	}
+	after := make([]float64, m.causes)
+	for i, lead := range m.acts[p.act].leads {
+		if mulInto(after, w, lead.chance) > 0 && (p.next[i] == nil || !m.covers(p.next[i], after)) {
+			return false
+		}
+	}
+	return true
+}

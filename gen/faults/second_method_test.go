@@ -75,7 +75,8 @@ func followed(k *Key) float64 {
 }
 
 // small makes a random problem that brute force can do: chances of 0 and 1, costs of
-// nothing, costs that hang on the cause, several ends, outcomes that end or not.
+// nothing and gains, costs that hang on the cause, several ends, outcomes that end or
+// not.
 func small(r *rand.Rand) *Problem {
 	p := &Problem{Name: "small"}
 	causes := 1 + r.IntN(4)
@@ -83,7 +84,7 @@ func small(r *rand.Rand) *Problem {
 		p.Causes = append(p.Causes, Cause{Name: string(rune('A' + c)), Weight: 0.1 + r.Float64()})
 	}
 	cost := func(span float64) []float64 {
-		list := []float64{math.Floor(r.Float64() * span)}
+		list := []float64{math.Floor(r.Float64()*(span+4)) - 4}
 		if r.IntN(4) == 0 {
 			for range causes - 1 {
 				list = append(list, math.Floor(r.Float64()*span))
@@ -130,21 +131,26 @@ func small(r *rand.Rand) *Problem {
 	return p
 }
 
-// TestSecondMethodBruteForce: the table finds the least cost of all keys, and the key
-// that it gives costs that, walked cause by cause.
+// TestSecondMethodBruteForce: the table and the search find the least cost of all keys,
+// and the key that they give costs that, walked cause by cause.
 func TestSecondMethodBruteForce(t *testing.T) {
 	r := rand.New(rand.NewPCG(1, 2))
 	const n = 4000
 	for i := range n {
 		p := small(r)
-		k, err := Solve(p, Effort{})
-		if err != nil {
-			t.Fatal(err)
-		}
 		want := bruteForce(p)
-		if math.Abs(k.Cost-want) > 1e-6 || math.Abs(followed(k)-k.Cost) > 1e-9 {
-			t.Fatalf("problem %d: key costs %.9g, walked %.9g; brute force %.9g\n%+v", i, k.Cost, followed(k), want, p)
+		for _, effort := range []Effort{{}, {States: 1, Within: 1e-12}, {States: 1, Within: 1e-12, Room: 1}} {
+			k, err := Solve(p, effort)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if math.Abs(k.Cost-want) > 1e-6 || math.Abs(followed(k)-k.Cost) > 1e-9 {
+				t.Fatalf("problem %d, %+v: key costs %.9g, walked %.9g; brute force %.9g\n%+v", i, effort, k.Cost, followed(k), want, p)
+			}
+			if k.Least > want+1e-9 || k.Loss() > 1e-5 {
+				t.Fatalf("problem %d, %+v: proven %.9g, brute force %.9g\n%+v", i, effort, k.Least, want, p)
+			}
 		}
 	}
-	t.Logf("%d random problems", n)
+	t.Logf("%d random problems, each by table and by search with and without room", n)
 }

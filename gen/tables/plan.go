@@ -21,7 +21,7 @@ func (t *Tables) Plan(job Job) (Plan, error) {
 		Verdict:        Go,
 		MakerWaitHours: r.ink.Makers.Wait.Best.Hours(),
 		Feed:           feed(r.film, r.medium, r.grain, r.sheet, r.machine),
-		Cautions:       cautions(r.ink, r.film, r.machine),
+		Cautions:       t.cautions(r),
 		Tests:          r.ink.ReadyTests,
 	}
 	if !t.shop.PrintsOn(r.ink, r.medium) {
@@ -30,7 +30,8 @@ func (t *Tables) Plan(job Job) (Plan, error) {
 		p.HandOverReason = phrases["no-hand-over"]
 		return p, nil
 	}
-	if err := t.judgeFilm(&p, r); err != nil {
+	texts, err := t.judgeFilm(&p, r)
+	if err != nil {
 		return Plan{}, err
 	}
 	if err := t.judgeWait(&p, r); err != nil {
@@ -39,6 +40,8 @@ func (t *Tables) Plan(job Job) (Plan, error) {
 	if err := t.promise(&p, r); err != nil {
 		return Plan{}, err
 	}
+	p.Evidence = p.weighed(r, texts)
+	p.Faults = t.likely(p.Evidence)
 	return p, nil
 }
 
@@ -49,8 +52,8 @@ func (p *Plan) because(r Reason) {
 }
 
 // judgeFilm adds what the film, the machine and the heat have to say, and names
-// those that would do where these will not.
-func (t *Tables) judgeFilm(p *Plan, r request) error {
+// those that would do where these will not. It returns what is known of the laminate.
+func (t *Tables) judgeFilm(p *Plan, r request) (texts laminateTexts, err error) {
 	pair := t.pair(r.ink, r.medium, r.film, r.coverage)
 	for _, reason := range pair.Reasons {
 		p.because(reason)
@@ -63,33 +66,32 @@ func (t *Tables) judgeFilm(p *Plan, r request) error {
 		p.because(m)
 	}
 	if err := t.judgeHeat(p, r, len(misfits) > 0); err != nil {
-		return err
+		return texts, err
 	}
 	if len(misfits) == 0 {
-		if err := t.judgeLaminate(p, r); err != nil {
-			return err
+		if texts, err = t.judgeLaminate(p, r); err != nil {
+			return texts, err
 		}
 	}
 	if p.Verdict != Change {
-		return nil
+		return texts, nil
 	}
 	if pair.Verdict != Change && len(misfits) > 0 {
 		if machines := t.machinesFor(r); len(machines) > 0 {
 			p.because(Reason{Verdict: Change, Text: fill(phrases["other-machines"], "laminators", strings.Join(machines, ", "))})
-			return nil
+			return texts, nil
 		}
 		p.because(Reason{Verdict: Change, Text: phrases["no-machine"]})
 	}
-	var err error
 	if p.Others, err = t.filmsFor(r); err != nil {
-		return err
+		return texts, err
 	}
 	if len(p.Others) == 0 {
 		p.because(Reason{Verdict: Refuse, Text: phrases["no-film"]})
-		return nil
+		return texts, nil
 	}
 	p.because(Reason{Verdict: Change, Text: fill(phrases["others"], "films", nameList(p.Others, t.filmName))})
-	return nil
+	return texts, nil
 }
 
 // misfits says why the film or the print cannot go through the machine as asked.

@@ -26,6 +26,9 @@ type laminateTexts struct {
 	Curl map[string]string `json:"curl,omitempty"`
 	// Silvering by ink.
 	Silvering map[string]string `json:"silvering,omitempty"`
+	// WetOut by ink and Grain by the way it is fed are evidence about faults.
+	WetOut map[string]float64 `json:"wet_out,omitempty"`
+	Grain  map[string]float64 `json:"grain,omitempty"`
 }
 
 // The names of the lines.
@@ -61,19 +64,18 @@ func fedGrain(medium *shop.Medium, advice string) string {
 }
 
 // judgeLaminate adds what comes with the nip and after it.
-func (t *Tables) judgeLaminate(p *Plan, r request) error {
-	c := pairing{r.film, r.medium, r.machine, r.machine.Usual.Best}
-	texts, err := t.laminateTexts(nip.NewSolver(), c)
+func (t *Tables) judgeLaminate(p *Plan, r request) (laminateTexts, error) {
+	texts, err := t.laminateTexts(nip.NewSolver(), pairing{r.film, r.medium, r.machine, r.machine.Usual.Best})
 	if err != nil {
-		return err
+		return texts, err
 	}
 	p.Laminate = texts.lines(r.ink.ID, fedGrain(r.medium, p.Feed.Advice))
-	return nil
+	return texts, nil
 }
 
 // laminateTexts computes the texts of one pairing.
 func (t *Tables) laminateTexts(solver *nip.Solver, p pairing) (laminateTexts, error) {
-	l := laminateTexts{Curl: map[string]string{}, Silvering: map[string]string{}}
+	l := laminateTexts{Curl: map[string]string{}, Silvering: map[string]string{}, WetOut: map[string]float64{}, Grain: map[string]float64{}}
 	c := LaminateCase{p.film.ID, p.medium.ID, p.machine.ID, t.shop.Front.Room.ID}
 	hot := p.film.Class != "cold"
 	if s, ok := t.Start(c.Film, c.Laminator); ok {
@@ -97,6 +99,13 @@ func (t *Tables) laminateTexts(solver *nip.Solver, p pairing) (laminateTexts, er
 		}
 		l.addCurls(list)
 	}
+	if p.medium.HasGrain && t.bends(p.film, p.medium) {
+		v, err := t.grainOf(solver, c)
+		if err != nil {
+			return l, err
+		}
+		l.Grain[GrainAcross], l.Grain[GrainAlong] = rounded(grainFactor(v.Across, v.Along), 2), rounded(grainFactor(v.Along, v.Across), 2)
+	}
 	if t.knowsBond(p) && (!hot || knowsHeat(p.medium)) {
 		room := t.shop.Room(c.Room)
 		through, err := t.bondLine(solver, p, room)
@@ -109,6 +118,7 @@ func (t *Tables) laminateTexts(solver *nip.Solver, p pairing) (laminateTexts, er
 				return l, err
 			}
 			l.Silvering[ink.ID] = silveringText(v)
+			l.WetOut[ink.ID] = wetOutFactor(v.Class)
 		}
 	}
 	return l, nil

@@ -54,9 +54,13 @@ type Plan struct {
 	Cautions []string `json:"cautions"`
 	// Laminate is where a test strip begins and what comes after the nip, at the
 	// machine's usual speed in the shop's usual room.
-	Laminate []Line   `json:"laminate,omitempty"`
-	Tests    []string `json:"tests,omitempty"` // readiness tests (heading ids)
-	Working  Working  `json:"working"`
+	Laminate []Line `json:"laminate,omitempty"`
+	// Evidence is what the job's numbers make of the causes of faults, and Faults those
+	// that they make likelier.
+	Evidence []Factor      `json:"evidence,omitempty"`
+	Faults   []LikelyFault `json:"faults,omitempty"`
+	Tests    []string      `json:"tests,omitempty"` // readiness tests (heading ids)
+	Working  Working       `json:"working"`
 	// HandOverWorking is the way to the hand-over.
 	HandOverWorking Working       `json:"hand_over_working"`
 	remaining       quantity.Time // until it is dry, unrounded

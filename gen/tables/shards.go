@@ -74,6 +74,7 @@ type commonShard struct {
 	Cautions   map[string]string `json:"cautions"`
 	Feeds      map[string]string `json:"feeds"`
 	Hardly     float64           `json:"hardly_h"`
+	Causes     []causeJS         `json:"causes"` // those of all families of faults that name a physics
 	Locked     float64           `json:"locked_h"`
 	// Steps are the humidities of a measured stack, Limits the words for what
 	// bounds a window: its lowest, then the highest ones in the order of their codes.
@@ -92,6 +93,14 @@ type workJS struct {
 	Gap     float64 `json:"gap_m"`
 	Border  float64 `json:"border_m"`
 	Spoils  float64 `json:"spoils"`
+}
+
+type causeJS struct {
+	Family  string  `json:"family"`
+	ID      string  `json:"id"`
+	Text    string  `json:"text"`
+	Physics string  `json:"physics"`
+	Share   float64 `json:"share"`
 }
 
 type namedJS struct {
@@ -145,7 +154,7 @@ type laminatorJS struct {
 	Fastest float64   `json:"fastest"`
 	Speeds  []float64 `json:"speeds"` // for which windows are held
 	Usual   int       `json:"usual"`  // which of them is the usual
-	Both    bool      `json:"heats_both"`
+	Heated  bool      `json:"heated"`
 	WarmUp  float64   `json:"warm_up_s"`
 	// Overlaps is true where sheets overlap under the film: no gap, no border.
 	Overlaps bool `json:"overlaps"`
@@ -173,8 +182,11 @@ func (t *Tables) commonShard() commonShard {
 	front := t.shop.Front
 	c := commonShard{
 		Defaults: map[string]string{"room": front.Room.ID, "laminator": front.Laminator.ID, "storage": front.Storage.ID},
-		Phrases:  phrases, Verdicts: Verdicts, Cautions: cautionTexts, Feeds: feedTexts,
+		Phrases:  phrases, Verdicts: Verdicts, Cautions: t.cautionTexts(), Feeds: feedTexts,
 		Hardly: HardlyDries.Hours(), Locked: LockedIn.Hours(), Limits: limitNames, Words: limitWords,
+	}
+	for _, cause := range t.physicalCauses() {
+		c.Causes = append(c.Causes, causeJS{cause.Family, cause.Cause, cause.Text, cause.physics, cause.share})
 	}
 	if w := front.Work; w != nil {
 		c.Work = &workJS{float64(w.SetUp.Best), float64(w.Feeding.Best), float64(w.Trim.Best), float64(w.Gap.Best), float64(w.Border.Best), float64(w.Spoils.Best)}
@@ -203,7 +215,7 @@ func (t *Tables) commonShard() commonShard {
 	}
 	for _, m := range t.shop.Laminators {
 		c.Laminators = append(c.Laminators, laminatorJS{namedJS{m.ID, m.Name}, m.Films, m.Forms, float64(m.Width.Best),
-			float64(m.Opening.Best), float64(m.Slowest.Best), float64(m.Fastest.Best), nil, 0, m.Heated == "both", float64(m.WarmUp.Best), overlaps(m)})
+			float64(m.Opening.Best), float64(m.Slowest.Best), float64(m.Fastest.Best), nil, 0, heated(m), float64(m.WarmUp.Best), overlaps(m)})
 		last := &c.Laminators[len(c.Laminators)-1]
 		for i, v := range Speeds(m) {
 			last.Speeds = append(last.Speeds, float64(v))

@@ -10,6 +10,7 @@ import (
 	"laydown/gen/cooling"
 	"laydown/gen/curl"
 	"laydown/gen/drying"
+	"laydown/gen/faults"
 	"laydown/gen/nip"
 	"laydown/gen/paper"
 	"laydown/gen/roll"
@@ -26,6 +27,7 @@ var verifiers = map[string]func(what string, given map[string]float64) (float64,
 	"cooling": cooling.Verify,
 	"curl":    curl.Verify,
 	"drying":  drying.Verify,
+	"faults":  faults.Verify,
 	"nip":     nip.Verify,
 	"paper":   paper.Verify,
 	"roll":    roll.Verify,

@@ -242,6 +242,9 @@ func TestReadBroken(t *testing.T) {
 		"half a list":       prefix + `{"words":" film","posts":"!","entries":[["u","t","s","k","x"]]}` + suffix,
 		"no digit":          prefix + `{"words":" film","posts":"\"\"","entries":[["u","t","s","k","x"]]}` + suffix,
 		"an entry too far":  prefix + `{"words":" film","posts":"!!","entries":[["u","t","s","k","x"]]}` + suffix,
+		"an empty word":     prefix + `{"words":" "}` + suffix,
+		"no kind":           prefix + `{"amounts":"<"}` + suffix,
+		"a long number":     prefix + `{"names":"~~~~~~~~~~~~"}` + suffix,
 		"shares too much":   prefix + `{"words":"!film"}` + suffix,
 		"an entry in two":   prefix + `{"entries":[["u","t"]]}` + suffix,
 		"a pin in one":      prefix + `{"pins":[["a"]]}` + suffix,
@@ -254,4 +257,19 @@ func TestReadBroken(t *testing.T) {
 			t.Errorf("%s: no error", name)
 		}
 	}
+}
+
+// Whatever is written into a script, Read gives an error or an index that
+// answers.
+func FuzzRead(f *testing.F) {
+	c := readCases(f)
+	f.Add(string(Build(Book{Entries: c.Entries[:2], Words: Words{Terms: c.Words[:2]}, Things: c.Things[:3], Facts: c.Facts[:1]}).Script()))
+	f.Add(prefix + `{"words":" film","posts":"!!","entries":[["u","t","s","k","x"]]}` + suffix)
+	f.Fuzz(func(t *testing.T, text string) {
+		x, err := Read([]byte(text))
+		if err != nil {
+			return
+		}
+		x.Ask("film 3 mil on card temp", 5)
+	})
 }

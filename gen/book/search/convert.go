@@ -33,6 +33,20 @@ func conversions(query string) []Box {
 	return boxes[:min(len(boxes), mostBoxes)]
 }
 
+// namesTarget says whether a query names a unit to convert to.
+func namesTarget(query string) bool {
+	cs := fold(query)
+	for i := range cs {
+		if !isDigit(cs[i].r) || i > 0 && isWord(cs[i-1].r) {
+			continue
+		}
+		if _, m, end, ok := valueAt(cs, i); ok && target(cs, end, m.kind) != "" {
+			return true
+		}
+	}
+	return false
+}
+
 // target is the unit of a kind that stands after "to", "in", "into" or "as".
 func target(cs []char, i int, kind string) string {
 	at := func(i int) rune {

@@ -105,20 +105,15 @@ func (x *Index) about(f fact) string {
 
 // answerScore is how well a fact answers a query, 0 for not at all.
 func (x *Index) answerScore(f fact, run []string) int {
-	covered := make([]bool, len(run))
-	asked := false
 	var by [][]bool
 	exact := 0
 	for _, i := range f.About {
 		t := x.things[i]
 		mine := make([]bool, len(run))
-		any := false
 		for k, w := range run {
-			if t.stems[w] {
-				mine[k], covered[k], any = true, true, true
-			}
+			mine[k] = t.stems[w]
 		}
-		if !any {
+		if !slices.Contains(mine, true) {
 			return 0
 		}
 		by = append(by, mine)
@@ -127,25 +122,51 @@ func (x *Index) answerScore(f fact, run []string) int {
 	if len(by) == 2 && (!apart(by[0], by[1]) || !apart(by[1], by[0])) {
 		return 0
 	}
-	things := 0
+	asked, named := false, 0
 	for k, w := range run {
-		if covered[k] {
-			things++
-		}
-		if f.ask.asks(w) {
+		covered := by[0][k] || by[len(by)-1][k]
+		switch {
+		case f.ask.asks(w):
 			asked = true
-		} else if !covered[k] && !f.ask.fills(w) {
+		case covered:
+			named++
+		case !f.ask.fills(w):
 			return 0
 		}
 	}
 	if len(f.About) == 1 && !asked {
 		return 0
 	}
-	score := 4*things + 2*exact
+	if len(by) == 2 {
+		named = max(inTurn(by[0], by[1]), inTurn(by[1], by[0]))
+	}
+	score := 4*named + 2*exact
 	if asked {
 		score++
 	}
 	return score
+}
+
+// inTurn is how many words name the two things where all words up to some
+// place are taken to name the first, and the others the second.
+func inTurn(first, second []bool) int {
+	sum := 0
+	for _, has := range second {
+		if has {
+			sum++
+		}
+	}
+	best := sum
+	for k := range first {
+		if first[k] {
+			sum++
+		}
+		if second[k] {
+			sum--
+		}
+		best = max(best, sum)
+	}
+	return best
 }
 
 // apart says whether one thing has a word that the other has not.

@@ -34,7 +34,7 @@ func (x *Index) Ask(query string, max int) Answer {
 	var a Answer
 	items := x.items(query, &a)
 	words := reread(query, a.Read)
-	a.Hits, a.All = x.rank(items, x.names[nameHash(Tokens(strings.Join(words, " ")))], max)
+	a.Hits, a.All = x.rank(items, x.named(words), max)
 	for _, it := range items {
 		if len(it.scores) == 0 {
 			a.Missing = append(a.Missing, it.typed)
@@ -48,6 +48,9 @@ func (x *Index) Ask(query string, max int) Answer {
 	a.Pins = x.pinned(plainWords(query), words)
 	code, sure := x.stampIn(query)
 	a.Boxes = x.stampBoxes(code, sure, len(a.Hits))
+	if sure == surelyStamp { // then its letters are no words
+		a.Hits, a.All, a.Read, a.Missing, a.Closest = nil, false, nil, nil, nil
+	}
 	if len(a.Boxes) == 0 {
 		sizes := amountsIn(query)
 		a.Boxes = x.answers(plainWords(query), sizes)
@@ -58,6 +61,17 @@ func (x *Index) Ask(query string, max int) Answer {
 	}
 	a.Boxes = a.Boxes[:min(len(a.Boxes), mostBoxes)]
 	return a
+}
+
+// named lists the entries of which the words are the whole title or name, once
+// for the words without the little ones and once more for all of them.
+func (x *Index) named(words []string) []int {
+	tokens := Tokens(strings.Join(words, " "))
+	plain, all := nameHash(tokens, false), nameHash(tokens, true)
+	if plain == all {
+		return x.names[plain]
+	}
+	return append(slices.Clone(x.names[plain]), x.names[all]...)
 }
 
 // suggest names known words to try in place of one that nothing has: those
@@ -116,7 +130,11 @@ func (x *Index) items(query string, a *Answer) []item {
 	var items []item
 	for i := 0; i < len(q); i++ {
 		if q[i].Kind == Amount {
-			items = append(items, x.amount(query[q[i].Start:q[i].End], q[i].Text))
+			it := x.amount(query[q[i].Start:q[i].End], q[i].Text)
+			if len(it.scores) == 0 { // nothing lies near it: the table of units is left
+				it = item{it.typed, x.word("units", nil, false, &Answer{}).scores}
+			}
+			items = append(items, it)
 			continue
 		}
 		if n := x.phraseAt(q[i:]); n > 1 {
@@ -136,6 +154,9 @@ func (x *Index) items(query string, a *Answer) []item {
 		}
 		open := i == len(q)-1 && q[i].End == len(query)
 		items = append(items, x.word(q[i].Text, joined, open, a))
+	}
+	if namesTarget(query) { // asks for the table of units too
+		items = append(items, x.word("units", nil, false, &Answer{}))
 	}
 	return items
 }

@@ -46,11 +46,13 @@ func groupTerm(group int) string { return "=" + strconv.Itoa(group) }
 
 // nameHash is what a whole title or name is filed under, from its stems: the
 // hash of Fowler, Noll and Vo (FNV-1a, 32 bits, from memory) over characters.
-// Two names of a handbook meeting by chance would only lift a wrong hit.
-func nameHash(tokens []Token) uint32 {
+// Two names of a handbook meeting by chance would only lift a wrong hit. A name
+// with little words is filed with them and without: "which film" is more than
+// "film".
+func nameHash(tokens []Token, little bool) uint32 {
 	h := uint32(2166136261)
 	for _, t := range tokens {
-		if t.Kind != Word || stopped[t.Text] {
+		if t.Kind != Word || stopped[t.Text] && !little {
 			continue
 		}
 		for _, r := range stem(t.Text) + " " {
@@ -187,7 +189,8 @@ func (x *Index) weigh(e Entry, surface map[string]bool) field {
 	name := func(text string, each, whole float64) {
 		tokens := Tokens(text)
 		if whole > 0 {
-			f.names[nameHash(tokens)] = true
+			f.names[nameHash(tokens, false)] = true
+			f.names[nameHash(tokens, true)] = true
 		}
 		n := 0.0
 		for _, t := range tokens {

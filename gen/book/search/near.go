@@ -16,8 +16,13 @@ func distance(typed, word string, most int, prefix bool) int {
 	for j := range row {
 		row[j] = j
 	}
+	least, was := 0, 0 // of the last row, and of the one before: later rows have no less than both
 	for i := 1; i <= len(a); i++ {
+		if least > most && was > most {
+			return most + 1
+		}
 		next[0] = i
+		was, least = least, i
 		for j := 1; j <= len(b); j++ {
 			cost := 1
 			if a[i-1] == b[j-1] {
@@ -27,6 +32,7 @@ func distance(typed, word string, most int, prefix bool) int {
 			if i > 1 && j > 1 && a[i-1] == b[j-2] && a[i-2] == b[j-1] {
 				next[j] = min(next[j], before[j-2]+1)
 			}
+			least = min(least, next[j])
 		}
 		before, row, next = row, next, before
 	}

@@ -78,6 +78,9 @@ func unpackWords(text string) ([]string, error) {
 		if err != nil {
 			return nil, err
 		}
+		if word == "" {
+			return nil, errors.New("search: a word is empty")
+		}
 		words = append(words, word)
 		last = word
 	}
@@ -103,6 +106,9 @@ func (x *Index) readPosts(amounts, posts string) error {
 	terms := stemsOf(x.words)
 	if amounts != "" {
 		for _, list := range strings.Split(amounts, "<") {
+			if list == "" {
+				return errors.New("search: a list of quantities has no kind")
+			}
 			numbers, err := unpackNumbers(list[1:])
 			if err != nil {
 				return err
@@ -173,6 +179,8 @@ func unpackNumbers(text string) ([]int, error) {
 		switch {
 		case d < 0:
 			return nil, fmt.Errorf("search: %q is no digit", text[i])
+		case n > 1<<32:
+			return nil, errors.New("search: a number is longer than any that is written")
 		case d >= 46:
 			n = n*46 + d - 46
 		default:
@@ -208,7 +216,7 @@ func (x *Index) readFacts(p packed) error {
 				texts = append(texts, v)
 			}
 		}
-		if len(numbers) != 3 || len(texts) < 4 || numbers[0] < 0 || numbers[0] >= len(asks) {
+		if len(numbers) != 3 || len(texts) < 4 || numbers[0] < 0 || numbers[0] >= len(asks) || numbers[1] < 0 {
 			return errors.New("search: a fact cannot be read")
 		}
 		out := fact{ask: asks[numbers[0]]}

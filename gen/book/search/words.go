@@ -48,10 +48,19 @@ type Hazard struct {
 	Pos   Pos
 }
 
-// Words is the glossary, and the hazards that go before it.
+// Question is what people ask in words that the place with the answer has not.
+type Question struct {
+	Ask []string
+	See []Place
+	Pos Pos
+}
+
+// Words is the glossary, the hazards that go before it, and what else people
+// ask.
 type Words struct {
-	Terms   []Term
-	Hazards []Hazard
+	Terms     []Term
+	Hazards   []Hazard
+	Questions []Question
 }
 
 // ReadWords reads a file of words:
@@ -72,6 +81,9 @@ type Words struct {
 //	    ask: [burn, scald]     words and phrases that call for it anywhere
 //	    alone: [hot roller]    the same, as the whole query only
 //	    see: [chapters/safety.html#burn]
+//	questions:
+//	  - ask: [add a film, new film]
+//	    see: [chapters/data.html#film]
 //
 // A term, its other names and its wrong spellings belong to one term only.
 // The error lists every problem, one a line, as name:line:column: message.
@@ -96,27 +108,25 @@ func ReadWords(name string, data []byte) (Words, error) {
 	}
 	var words Words
 	r.mapping(doc.Content[0], map[string]func(*yaml.Node){
-		"words": func(n *yaml.Node) {
-			if n.Kind != yaml.SequenceNode {
-				r.problem(n, "words must be a list")
-				return
-			}
-			for _, item := range n.Content {
-				words.Terms = append(words.Terms, r.term(item))
-			}
-		},
-		"hazards": func(n *yaml.Node) {
-			if n.Kind != yaml.SequenceNode {
-				r.problem(n, "hazards must be a list")
-				return
-			}
-			for _, item := range n.Content {
-				words.Hazards = append(words.Hazards, r.hazard(item))
-			}
-		},
+		"words":     r.each("words", func(n *yaml.Node) { words.Terms = append(words.Terms, r.term(n)) }),
+		"hazards":   r.each("hazards", func(n *yaml.Node) { words.Hazards = append(words.Hazards, r.hazard(n)) }),
+		"questions": r.each("questions", func(n *yaml.Node) { words.Questions = append(words.Questions, r.question(n)) }),
 	}, "words")
 	r.unique(words.Terms)
 	return words, errors.Join(r.problems...)
+}
+
+// each hands the items of a list on, one by one.
+func (r *reader) each(name string, read func(*yaml.Node)) func(*yaml.Node) {
+	return func(n *yaml.Node) {
+		if n.Kind != yaml.SequenceNode {
+			r.problem(n, "%s must be a list", name)
+			return
+		}
+		for _, item := range n.Content {
+			read(item)
+		}
+	}
 }
 
 // unique reports names that two terms have.
@@ -157,7 +167,8 @@ func nameKey(name string) string {
 
 // With returns the words with those of a shop's own file: a term of the same
 // name takes the place of ours, others follow, and a name that the shop gives
-// to one of its terms is no longer a name of ours. Hazards go by their titles.
+// to one of its terms is no longer a name of ours. Hazards go by their titles;
+// the shop's questions come before ours.
 func (w Words) With(own Words) Words {
 	taken := map[string]bool{}
 	at := map[string]Term{}
@@ -192,6 +203,7 @@ func (w Words) With(own Words) Words {
 		}
 	}
 	out.Hazards = append(out.Hazards, own.Hazards...)
+	out.Questions = append(append(out.Questions, own.Questions...), w.Questions...)
 	return out
 }
 
@@ -317,6 +329,20 @@ func (r *reader) hazard(n *yaml.Node) Hazard {
 		"see": func(n *yaml.Node) { h.See = r.places(n) },
 	}, "title", "say", "ask", "see")
 	return h
+}
+
+func (r *reader) question(n *yaml.Node) Question {
+	q := Question{Pos: Pos{r.name, n.Line, n.Column}}
+	r.mapping(n, map[string]func(*yaml.Node){
+		"ask": func(n *yaml.Node) {
+			r.listInto(&q.Ask)(n)
+			if n.Kind == yaml.SequenceNode && len(n.Content) == 0 {
+				r.problem(n, "want at least one")
+			}
+		},
+		"see": func(n *yaml.Node) { q.See = r.places(n) },
+	}, "ask", "see")
+	return q
 }
 
 // places reads a list of addresses.

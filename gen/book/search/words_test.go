@@ -32,6 +32,8 @@ func TestReadWordsProblems(t *testing.T) {
 				"w.yaml:3:45: want a list of addresses, such as [chapters/storage.html#tight-roll]"},
 		{"hazards", "words: []\nhazards:\n  - {title: Burn, say: Cool it., ask: [burn]}\n  - {title: Fire, say: Out., ask: fire, see: [a.html], alone: [flames], rank: 1}",
 			"w.yaml:3:5: the key \"see\" is missing\nw.yaml:4:35: want a list, such as [frost, glitter]\nw.yaml:4:73: unknown key \"rank\""},
+		{"questions", "words: []\nquestions:\n  - {ask: [a film]}\n  - {ask: [], see: [a.html]}",
+			"w.yaml:3:5: the key \"see\" is missing\nw.yaml:4:11: want at least one"},
 		{"second document", "words: []\n---\nwords: []", "w.yaml:2:1: a second document begins here; want one"},
 		{"binary", "\x00\x01", "w.yaml:1:1: control characters are not allowed"},
 		{"alias", "words:\n  - &a {term: film, meaning: m, source: s}\n  - *a", "w.yaml:3:5: want a mapping with the key term, meaning, source"},
