@@ -260,3 +260,29 @@ func TestWhyOfAStep(t *testing.T) {
 		t.Errorf("%d steps, the second is not what follows yes", len(k.Steps))
 	}
 }
+
+// TestLargeFamilies: those that are searched. The key is not dearer than a rule of
+// thumb, and the bound leaves little.
+func TestLargeFamilies(t *testing.T) {
+	r := rand.New(rand.NewPCG(23, 24))
+	for i := range 4 {
+		p := must(invented(r, 8+i%2, 8, 8))
+		k := solved(t, p, Effort{States: 1, Open: 20_000, Room: 2_000_000})
+		for _, rule := range []Rule{ChancePerCost, OneAhead} {
+			cost, err := rule.Cost(p)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if cost < k.Cost-1e-6 {
+				t.Errorf("family %d: rule %d costs %.9g, the key %.9g", i, rule, cost, k.Cost)
+			}
+			t.Logf("family %d: rule %d costs %.2f, the key %.2f and no key below %.2f", i, rule, cost, k.Cost, k.Least)
+		}
+		if k.Loss() > 0.02*k.Cost {
+			t.Errorf("family %d: a loss of up to %.3g in %.3g is left", i, k.Loss(), k.Cost)
+		}
+		if w := followed(k); math.Abs(w-k.Cost) > 1e-9 {
+			t.Errorf("family %d: the key is said to cost %.9g, walked it costs %.9g", i, k.Cost, w)
+		}
+	}
+}
