@@ -5,7 +5,8 @@ package data
 
 import "embed"
 
-// Files holds the demonstration's YAML, one file a kind.
+// Files holds the demonstration's YAML, one file a kind; families of faults have
+// a file each.
 //
-//go:embed *.yaml
+//go:embed *.yaml faults/*.yaml
 var Files embed.FS

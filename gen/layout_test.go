@@ -41,7 +41,7 @@ var arrows = map[string][]string{
 	"gen/faults":      {"gen/quantity"},
 	"gen/air":         {"gen/quantity"},
 	"gen/quantity":    {},
-	"gen/browser":     {"gen/tables", "gen/shop"},
+	"gen/browser":     {"gen/tables", "gen/shop", "gen/book/search"},
 	"content":         {},
 	"data":            {},
 	"templates":       {},

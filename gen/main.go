@@ -22,7 +22,13 @@ and chapters.
   laydown plan -ink ID -medium ID -film ID [more]
         the job plan for one print; laydown plan -help lists the rest
   laydown table NAME [-shop DIR] [-format text|csv|json]
-        one computed table: waits, windows or humidity
+        one computed table; laydown table lists their names
+  laydown cure FAMILY [-ink ID -medium ID -film ID ...]
+        walk a fault key, step by step; laydown cure lists the families
+  laydown begin DIR
+        start a shop's own folder, with examples to change
+  laydown view [-shop DIR] [-port N]
+        show the handbook on this machine, anew when a file changes
 
 Without -shop it works on the demonstration that it carries. A shop's folder
 has data/*.yaml and content/*.md, and may have templates/; what is in it goes
@@ -40,16 +46,16 @@ const (
 )
 
 func main() {
-	os.Exit(run(os.Args[1:], os.Stdout, os.Stderr, time.Now))
+	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr, time.Now))
 }
 
 // run is the whole program. now is the shop's clock.
-func run(args []string, out, errs io.Writer, now func() time.Time) int {
+func run(args []string, in io.Reader, out, errs io.Writer, now func() time.Time) int {
 	if len(args) == 0 {
 		fmt.Fprint(errs, usage)
 		return misuse
 	}
-	c := command{out: out, errs: errs, now: now}
+	c := command{in: in, out: out, errs: errs, now: now}
 	switch name, rest := args[0], args[1:]; name {
 	case "publish":
 		return c.publish(rest)
@@ -59,6 +65,12 @@ func run(args []string, out, errs io.Writer, now func() time.Time) int {
 		return c.plan(rest)
 	case "table":
 		return c.table(rest)
+	case "cure":
+		return c.cure(rest)
+	case "begin":
+		return c.begin(rest)
+	case "view":
+		return c.view(rest)
 	case "help", "-h", "-help", "--help":
 		fmt.Fprint(out, usage)
 		return done
@@ -70,6 +82,7 @@ func run(args []string, out, errs io.Writer, now func() time.Time) int {
 
 // command is what every command works with.
 type command struct {
+	in        io.Reader
 	out, errs io.Writer
 	now       func() time.Time
 }

@@ -11,9 +11,12 @@ import (
 )
 
 // laydown runs the program as a shell would, on a clock that stands still.
-func laydown(args ...string) (status int, out, errs string) {
+func laydown(args ...string) (status int, out, errs string) { return laydownWith("", args...) }
+
+// laydownWith runs it with something typed into it.
+func laydownWith(typed string, args ...string) (status int, out, errs string) {
 	var o, e bytes.Buffer
-	status = run(args, &o, &e, func() time.Time { return time.Date(2026, 11, 25, 9, 0, 0, 0, time.UTC) })
+	status = run(args, strings.NewReader(typed), &o, &e, func() time.Time { return time.Date(2026, 11, 25, 9, 0, 0, 0, time.UTC) })
 	return status, o.String(), e.String()
 }
 
@@ -146,9 +149,43 @@ func TestTableFormats(t *testing.T) {
 		{"windows", "text", "set temperature in °C", "thermal-pet-gloss-75"},
 		{"windows", "csv", "film,medium,laminator,speed_m_min,room", "thermal-pet-gloss-75"},
 		{"windows", "json", `{"table":"windows"`, "thermal-pet-gloss-75"},
+		{"stacks", "text", "depth in mm", "coated-silk-250"},
+		{"stacks", "csv", "medium,from,to,border", "coated-silk-250"},
+		{"stacks", "json", `{"table":"stacks"`, "coated-silk-250"},
+		{"acclimatise", "text", "hours to stay wrapped", " ("},
+		{"acclimatise", "csv", "medium,parcel,room", "pallet"},
+		{"acclimatise", "json", `{"table":"acclimatise"`, "pallet"},
+		{"driven-ahead", "text", "first blister in mm", "encapsulator"},
+		{"driven-ahead", "csv", "medium,film,laminator,from,to", "encapsulator"},
+		{"driven-ahead", "json", `{"table":"driven-ahead"`, "encapsulator"},
 		{"humidity", "text", "highest relative humidity", "thermal-pet-gloss-75"},
 		{"humidity", "csv", "film,medium,laminator,speed_m_min,set_c", "thermal-pet-gloss-75"},
 		{"humidity", "json", `{"table":"humidity"`, "thermal-pet-gloss-75"},
+		{"cooling", "text", "seconds from the nip", "thermal-pet-gloss-75"},
+		{"cooling", "csv", "film,medium,laminator,room,set_c", "thermal-pet-gloss-75"},
+		{"cooling", "json", `{"table":"cooling"`, "thermal-pet-gloss-75"},
+		{"curl", "text", "rise of an A4", "cold-pp-matt"},
+		{"curl", "csv", "film,medium,laminator,laminated_in", "cold-pp-matt"},
+		{"curl", "json", `{"table":"curl"`, "cold-pp-matt"},
+		{"grain", "text", "greatest risk of ridges", "uncoated-90"},
+		{"grain", "csv", "film,medium,laminator,room,advice", "uncoated-90"},
+		{"grain", "json", `{"table":"grain"`, "uncoated-90"},
+		{"bond", "text", "what becomes of silvering", "uv-inkjet"},
+		{"bond", "csv", "ink,medium,film,laminator", "uv-inkjet"},
+		{"bond", "json", `{"table":"bond"`, "uv-inkjet"},
+		{"faults", "csv", "family,cause,share", "bubbles"},
+		{"vapour", "text", "at most so many m²", "vinyl-calendered"},
+		{"vapour", "csv", "ink,medium,storage,room,at_once_m2", "vinyl-calendered"},
+		{"vapour", "json", `{"table":"vapour"`, "vinyl-calendered"},
+		{"rolls", "text", "film left on the roll", "cold-"},
+		{"rolls", "csv", "part,film,laminator,roller,diameter_mm", "thermal-pet-gloss-75"},
+		{"rolls", "json", `{"table":"rolls"`, "thermal-pet-gloss-75"},
+		{"cuts", "text", "cutting so that the grain", "SRA3"},
+		{"cuts", "csv", "parent,grain,piece,lead", "SRA3"},
+		{"cuts", "json", `{"table":"cuts"`, "SRA3"},
+		{"after", "text", "carrier left under film", "cold-pp-matt"},
+		{"after", "csv", "ink,medium,film,back,coverage,storage,room,spent_percent", "cold-pp-matt"},
+		{"after", "json", `{"table":"after"`, "cold-pp-matt"},
 	}
 	for _, tt := range tests {
 		status, out, errs := laydown("table", tt.table, "-format", tt.format)
@@ -169,6 +206,33 @@ func BenchmarkPublish(b *testing.B) {
 		site := filepath.Join(b.TempDir(), "site")
 		if status, _, errs := laydown("publish", "-out", site); status != done {
 			b.Fatal(errs)
+		}
+	}
+}
+
+// A walk through a key: what is typed leads on, what is no answer is asked again, and the
+// end of the input ends it.
+func TestCure(t *testing.T) {
+	status, out, errs := laydownWith("7\n1\n", "cure", "bubbles")
+	if status != done || errs != "" && !strings.Contains(errs, "doubt") {
+		t.Fatalf("status %d, %s", status, errs)
+	}
+	for _, want := range []string{"Bubbles\n", "1  ", "a number from 1 to", "by now:"} {
+		if !strings.Contains(out, want) {
+			t.Errorf("lacks %q:\n%s", want, out)
+		}
+	}
+	if strings.Count(out, "which?") != 3 {
+		t.Errorf("asked %d times, want 3:\n%s", strings.Count(out, "which?"), out)
+	}
+	for _, tt := range []struct{ args, want string }{
+		{"cure", "which fault? there are bubbles"},
+		{"cure bubles", `no family of faults is called "bubles"`},
+		{"cure bubbles -answers never", "is none of its answers"},
+	} {
+		status, _, errs := laydown(strings.Fields(tt.args)...)
+		if status != misuse || !strings.Contains(errs, tt.want) {
+			t.Errorf("%s: status %d, %s", tt.args, status, errs)
 		}
 	}
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"encoding/json"
+	"flag"
 	"fmt"
 	"io"
 	"strings"
@@ -9,10 +10,8 @@ import (
 	"laydown/gen/tables"
 )
 
-// plan answers one job.
-func (c command) plan(args []string) int {
-	f := c.flags("plan")
-	var job tables.Job
+// jobFlags are the flags that describe a job.
+func jobFlags(f *flag.FlagSet, job *tables.Job) {
 	f.StringVar(&job.Ink, "ink", "", "the ink's `id`")
 	f.StringVar(&job.Medium, "medium", "", "the medium's `id`")
 	f.StringVar(&job.Film, "film", "", "the film's `id`")
@@ -28,6 +27,21 @@ func (c command) plan(args []string) int {
 	f.StringVar(&job.Sheet, "sheet", "", "the side along the roller, then the side along the feed: 320x450mm; or roll")
 	f.StringVar(&job.Back, "back", "", "open, film or mounted")
 	f.StringVar(&job.StackRH, "stack-rh", "", "the humidity measured in the stack, such as 55%")
+	f.StringVar(&job.Pieces, "pieces", "", "how many good pieces (1)")
+}
+
+// setClock takes the time now where the job does not say it.
+func (c command) setClock(job *tables.Job) {
+	if job.Now == "" {
+		job.Now = c.now().Format("2006-01-02T15:04")
+	}
+}
+
+// plan answers one job.
+func (c command) plan(args []string) int {
+	f := c.flags("plan")
+	var job tables.Job
+	jobFlags(f, &job)
 	dir := f.String("shop", "", "the shop's folder")
 	format := f.String("format", "text", "text or json")
 	if status, ok := c.parse(f, args); !ok {
@@ -37,9 +51,7 @@ func (c command) plan(args []string) int {
 	if !ok {
 		return c.wrong("plan", fmt.Errorf("no format is called %q: text or json", *format))
 	}
-	if job.Now == "" {
-		job.Now = c.now().Format("2006-01-02T15:04")
-	}
+	c.setClock(&job)
 	src, err := open(*dir)
 	if err != nil {
 		return c.wrong("plan", err)
@@ -77,12 +89,16 @@ func writePlan(w io.Writer, t *tables.Tables, p tables.Plan) error {
 	b.WriteString("\n")
 	line := func(name, text string) {
 		if text != "" {
-			fmt.Fprintf(&b, "%-14s%s\n", name, text)
+			fmt.Fprintf(&b, "%-20s%s\n", name, text)
 		}
 	}
 	if p.ReadyBy != nil {
 		line("ready by", strings.Replace(*p.ReadyBy, "T", " ", 1))
 	}
+	if p.HandOverBy != nil {
+		line("hand over by", strings.Replace(*p.HandOverBy, "T", " ", 1))
+	}
+	line("hand-over", p.HandOver+p.HandOverReason)
 	if p.WaitHours != nil {
 		line("wait", fmt.Sprintf("%g h from printing", *p.WaitHours))
 	}
@@ -92,6 +108,12 @@ func writePlan(w io.Writer, t *tables.Tables, p tables.Plan) error {
 	line("maker says", fmt.Sprintf("%g h", p.MakerWaitHours))
 	line("window", windowLine(p))
 	line("feed", p.Feed.Advice+". "+p.Feed.Why)
+	for _, l := range p.Laminate {
+		line(l.Name, l.Text)
+	}
+	for _, f := range p.Faults {
+		line("watch for", fmt.Sprintf("%s (%.3g times as likely as in any job)", f.Text, f.Factor))
+	}
 	line("tests", strings.Join(p.Tests, ", "))
 	for i, text := range p.Cautions {
 		if i == 0 {
@@ -101,6 +123,7 @@ func writePlan(w io.Writer, t *tables.Tables, p tables.Plan) error {
 	}
 	writeWorking(&b, t, "working", p.Working)
 	writeWorking(&b, t, "working of the window", p.HeatWorking)
+	writeWorking(&b, t, "working of the hand-over", p.HandOverWorking)
 	_, err := io.WriteString(w, b.String())
 	return err
 }

@@ -6,8 +6,8 @@
   const form = document.getElementById('plan-form');
   if (!form) return;
   const $ = (id) => document.getElementById(id);
-  const FIELDS = ['ink', 'medium', 'film', 'coverage', 'storage', 'room', 'laminator', 'speed', 'grain', 'sheet', 'back', 'stack-rh', 'history', 'now', 'printed'];
-  const MORE = ['speed', 'sheet', 'stack-rh', 'history'];
+  const FIELDS = ['ink', 'medium', 'film', 'coverage', 'storage', 'room', 'laminator', 'speed', 'grain', 'sheet', 'back', 'stack-rh', 'pieces', 'history', 'now', 'printed'];
+  const MORE = ['speed', 'sheet', 'stack-rh', 'pieces', 'history'];
   const WORDS = { go: 'Go', wait: 'Wait', change: 'Change', refuse: 'Refuse' };
   const DAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
   const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
@@ -109,6 +109,14 @@
     $('a-ready-under').textContent = under;
   }
 
+  // When it can leave the shop, and what is counted until then.
+  function handOver(plan) {
+    const t = plan.hand_over_by ? when(plan.hand_over_by) : null;
+    $('a-hand-what').textContent = t || plan.hand_over_hours === null ? 'Hand over by' : 'Hand over after';
+    $('a-hand').textContent = plan.hand_over_hours === null ? '' : t ? t.big + ', ' + t.date + '.' : hours(plan.hand_over_hours) + '.';
+    $('a-hand-under').textContent = plan.hand_over_reason || upper(plan.hand_over);
+  }
+
   const fahrenheit = (c) => Math.round(c * 1.8 + 32);
   const between = (span) => span.low_c + '–' + span.high_c;
   const inBoth = (span) => fahrenheit(span.low_c) + '–' + fahrenheit(span.high_c) + '\u00a0°F';
@@ -154,11 +162,11 @@
     if (plan.wait_hours !== null) put('told, rounded up', hours(plan.wait_hours));
     if (plan.counted) put('since printing', plan.counted);
     fill($('a-steps'), rows);
-    $('a-link').href = 'tables/waits-' + j.ink + '.html#' + [j.medium, j.coverage, j.storage, j.room].join('.');
+    $('a-link').href = 'tables/waits/' + j.ink + '.' + j.medium + '.html#' + [j.coverage, j.storage, j.room].join('.');
     $('a-link').parentElement.hidden = plan.verdict === 'refuse';
     const machine = laydownPlan.data().laminators.find((m) => m.id === j.laminator);
     const speed = machine.speeds.findIndex((v) => paceOf(v) === j.speed);
-    $('a-heat-link').href = 'tables/windows-' + j.film + '.html#' + [j.medium, j.laminator, speed < 0 ? machine.usual : speed, j.room].join('.');
+    $('a-heat-link').href = 'tables/windows/' + [j.film, j.medium, j.laminator].join('.') + '.html#' + [speed < 0 ? machine.usual : speed, j.room].join('.');
     $('a-heat-link').parentElement.hidden = !plan.window;
   }
 
@@ -167,6 +175,7 @@
     for (const el of document.querySelectorAll('.marks [data-verdict]')) el.hidden = el.dataset.verdict !== plan.verdict;
     ready(plan, j);
     rollers(plan);
+    handOver(plan);
     fill($('a-reasons'), plan.reasons.map((r) => {
       const li = make('li');
       li.append(mark(r.verdict), ' ', make('b', WORDS[r.verdict] + '. '), upper(r.text));
@@ -188,6 +197,17 @@
       return li;
     }));
     $('a-feed').replaceChildren(make('b', upper(plan.feed.advice) + '. '), plan.feed.why);
+    const weigh = (family) => laydownPlan.data().causes.filter((c) => c.family === family && plan.evidence[c.physics] !== undefined)
+      .map((c) => c.id + ':' + Math.floor(plan.evidence[c.physics] * 100 + 0.5) / 100).join(',');
+    $('a-faults-box').hidden = !(plan.faults && plan.faults.length);
+    fill($('a-faults'), (plan.faults || []).map((f) => {
+      const li = make('li'), a = make('a', f.text);
+      a.href = 'faults/' + f.family + '.html?weigh=' + encodeURIComponent(weigh(f.family));
+      li.append(a, ' ', make('small', f.factor + ' times as likely as in any job'));
+      return li;
+    }));
+    $('a-laminate-box').hidden = plan.laminate.length === 0;
+    fill($('a-laminate'), plan.laminate.flatMap((line) => [make('dt', upper(line.name)), make('dd', line.text)]));
     $('a-maker').textContent = hours(plan.maker_wait_hours);
     working(plan, j);
     fill($('a-cautions'), plan.cautions.map((text) => {
@@ -213,7 +233,7 @@
       return;
     }
     toAddress(j);
-    script('plan-data.js').then(() => Promise.all([script('plan-' + j.ink + '.js'), script('heat-' + j.medium + '.js')])).then(() => {
+    script('plan-data.js').then(() => Promise.all([script('plan-' + j.ink + '.js'), script('heat-' + j.medium + '.js'), script('laminate-' + j.medium + '.js')])).then(() => {
       if (mine !== turn) return;
       show(laydownPlan.answer(j), j);
     }).catch((fault) => {

@@ -15,6 +15,7 @@
   let data = null;
   const inks = new Map();
   const heats = new Map();
+  const laminates = new Map();
 
   // ---- the slab: u(x) = level + Σ a_n·cos(β_n·x − φ_n), and the rest that the
   // modes do not carry (the program's package drying says why)
@@ -69,6 +70,40 @@
     return next;
   }
 
+  // eigenvalues solves β − atan(face/β) − atan(back/β) = n·π for the first n roots,
+  // each alone between n·π and (n+1)·π.
+  function eigenvalues(face, back, count) {
+    const phase = (biot, b) => (biot === 0 ? 0 : Math.atan(biot / b));
+    const slope = (biot, b) => (biot === 0 ? 0 : biot / (b * b + biot * biot));
+    const list = [];
+    for (let n = 0; n < count; n++) {
+      const target = n * Math.PI;
+      let lo = target;
+      let hi = target + Math.PI;
+      const total = face + back;
+      if (n === 0 && total === 0) {
+        list.push(0);
+        continue;
+      }
+      let b = n > 0 ? lo : total > 1e-8 ? Math.sqrt(1 / (1 + 1 / total)) : Math.sqrt(total);
+      for (let i = 0; i < 200; i++) {
+        const f = b - phase(face, b) - phase(back, b) - target;
+        if (f === 0) break;
+        if (f < 0) lo = Math.max(lo, b); else hi = Math.min(hi, b);
+        let next = b - f / (1 + slope(face, b) + slope(back, b));
+        if (!(next >= lo && next <= hi)) next = lo + (hi - lo) / 2;
+        const moved = Math.abs(next - b);
+        b = next;
+        if (moved <= 4e-16 * b) break;
+      }
+      list.push(b);
+    }
+    return list;
+  }
+
+  // covered is a Biot number with a film over that face: resistances in series.
+  const covered = (biot, film) => (biot === 0 || film === Infinity ? 0 : 1 / (1 / biot + film));
+
   function after(s, hours) {
     const fo = s.modes.rate * hours;
     return {
@@ -92,19 +127,32 @@
       limit: safe,
       left: amount,
       march: (s, room, storage, hours) => after(enter(s, of(room, storage)), hours),
-      until(s, room, storage) {
-        if (amount(s) <= safe) return 0;
-        const from = enter(s, of(room, storage));
-        if (from.level >= safe || amount(after(from, data.hardly_h)) > safe) return null;
-        let lo = 0;
-        let hi = data.hardly_h;
-        for (let i = 0; i < 60; i++) {
-          const mid = (lo + hi) / 2;
-          if (amount(after(from, mid)) > safe) lo = mid; else hi = mid;
-        }
-        return hi;
+      until: (s, room, storage) => until(s, of(room, storage), safe, data.hardly_h),
+      // clears is until under a film, from now on; null for more than a year.
+      clears(s, room, storage, film, back) {
+        const m = law.media[medium];
+        const [rate, floor, face, open] = m.slabs[room + '/' + storage];
+        const over = m.over_m / film.pass;
+        const top = covered(face, over);
+        const under = back === 'mounted' ? 0 : back === 'film' ? covered(open, over) : open;
+        return until(s, modes([rate, floor, top, under].concat(eigenvalues(top, under, s.modes ? s.modes.beta.length : 32))), safe, data.locked_h);
       },
     };
+  }
+
+  // until is the further time in a place until no more than the limit is left; null
+  // where that takes longer than most.
+  function until(s, m, limit, most) {
+    if (amount(s) <= limit) return 0;
+    const from = enter(s, m);
+    if (from.level >= limit || amount(after(from, most)) > limit) return null;
+    let lo = 0;
+    let hi = most;
+    for (let i = 0; i < 60; i++) {
+      const mid = (lo + hi) / 2;
+      if (amount(after(from, mid)) > limit) lo = mid; else hi = mid;
+    }
+    return hi;
   }
 
   function rateLaw(law, medium, coverage) {
@@ -154,13 +202,27 @@
     return m === 0 ? h + '\u00a0h' : h + '\u00a0h ' + m + '\u00a0min';
   }
 
+  function durationOf(seconds) {
+    const minutes = Math.floor(seconds / 60 + 0.5);
+    return duration(minutes / 60);
+  }
+
   const side = (m) => (m * 1000).toFixed(0) + '\u00a0mm (' + (m / 0.0254).toFixed(1) + '\u00a0in)';
   const pace = (v) => (v * 60).toFixed(1) + '\u00a0m/min (' + (v * 60 / 0.3048).toFixed(1) + '\u00a0ft/min)';
 
-  // two significant digits, as the terminal prints them
+  // two significant digits, as the terminal prints them: a half is rounded up
   function short(x, unit) {
-    const text = Number(x.toPrecision(2));
+    const text = Number((x * (1 + 1e-9)).toPrecision(2));
     return (x !== 0 && (x < 1e-4 || x >= 100) ? text.toExponential().replace(/e([+-])(\d)$/, 'e$10$2') : String(text)) + '\u00a0' + unit;
+  }
+
+  function roundDays(hours) {
+    const step = hours / 24 < 3 ? 0.5 : 1;
+    const days = Math.ceil(hours / 24 / step - 1e-6) * step;
+    if (days > 30) return data.phrases['many-days'];
+    if (days <= 0.5) return data.phrases['half-day'];
+    if (days === 1) return data.phrases['one-day'];
+    return fill(data.phrases.days, { n: Math.floor(days) + (days % 1 ? '½' : '') });
   }
 
   function roundUp(hours) {
@@ -197,6 +259,15 @@
     const sheet = { across: measure(first, LENGTHS, what), along: measure(parts[1], LENGTHS, what), roll: false };
     if (!(sheet.across > 0 && sheet.along > 0)) throw new Error('"' + text + '" is not ' + what);
     return sheet;
+  }
+
+  function readPieces(text) {
+    text = (text || '').trim();
+    const n = text === '' ? 1 : Number(text);
+    if (!/^[+-]?\d*$/.test(text) || !(n >= 1 && n <= 1e6)) {
+      throw new Error('"' + text + '" is not a number of pieces: write a whole number from 1 to a million');
+    }
+    return n;
   }
 
   // stepOf is which row of a window holds for a humidity measured in the stack:
@@ -250,12 +321,15 @@
       room: find(data.rooms, job.room || data.defaults.room, 'room'),
       coverage: job.coverage || 'normal',
       grain: job.grain || 'unknown',
+      back: job.back || 'open',
       shut: job.back === 'film' || job.back === 'mounted',
     };
     r.storage = find(data.storages, job.storage || usualStorage(r.medium), 'storage');
     r.sheet = readSheet(job.sheet, r.medium);
+    r.pieces = readPieces(job.pieces);
     r.speed = job.speed ? measure(job.speed, SPEEDS, 'a speed such as 1.5 m/min') : 0;
     r.humidity = job.stackRH ? stepOf(job.stackRH) : 0;
+    r.stack = job.stackRH ? measure(job.stackRH, { '%': 0.01 }, 'humidity of the stack') : null;
     r.history = readHistory(job.history);
     r.now = job.now ? clock(job.now, 'now') : null;
     r.unknown = job.printed === 'unknown';
@@ -429,11 +503,75 @@
     return advise('turn it', 'turn');
   }
 
+  // The way that the grain lies once the advice has been followed.
+  function fedGrain(r, advice) {
+    if (!r.medium.grain) return '';
+    if (advice === 'as it lies' || advice === 'turn it') return 'across';
+    if (advice === 'cannot be turned' || advice === 'too wide that way') return 'along';
+    return 'unknown';
+  }
+
+  const textsOf = (r) => laminates.get(r.medium.id).texts[r.film.id + '/' + r.machine.id] || {};
+
+  // What comes with the nip and after it, line by line.
+  function laminateLines(r, advice) {
+    const texts = textsOf(r);
+    return [
+      ['start a test strip', texts.start],
+      ['silvering', (texts.silvering || {})[r.ink.id]],
+      ['cooling', texts.cooling],
+      ['curl', (texts.curl || {})[fedGrain(r, advice)]],
+    ].filter(([, text]) => text).map(([name, text]) => ({ name, text }));
+  }
+
+  // ---- what the job's numbers say of causes of faults: the same rules as the program's
+
+  function stepped(x, low, below, high, above) {
+    if (x <= low) return below;
+    return x >= high ? above : 1;
+  }
+
+  function earliness(plan) {
+    if (plan.remaining_hours === null && plan.wait_hours === null && plan.wait_reason !== '') return 5;
+    if (plan.remaining_hours === null || plan.wait_hours === null || plan.wait_hours <= 0) return 1;
+    if (plan.remaining_hours <= 0) return 0.4;
+    return 1 + 4 * Math.min(1, plan.remaining_hours / plan.wait_hours);
+  }
+
+  function heatEvidence(w) {
+    if (!w) return { 'moist-sheet': 1, 'too-hot': 1, 'too-cold': 1, 'first-piece': 1 };
+    const width = Math.min(w.first.high_c - w.first.low_c, w.steady.high_c - w.steady.low_c);
+    const narrow = Math.min(5, Math.max(0.4, 15 / Math.max(width, 1)));
+    return { 'moist-sheet': w.high_limit === 'gas' ? narrow : 0.6, 'too-hot': narrow, 'too-cold': narrow, 'first-piece': w.low_c === null ? 3 : 0.5 };
+  }
+
+  function evidenceOf(plan, r) {
+    const list = { outgassing: earliness(plan) }, texts = plan.laminate.length ? textsOf(r) : {};
+    Object.assign(list, r.film.class === 'cold' ? { 'moist-sheet': 0.2, 'too-hot': 0.2, 'first-piece': 0.2 } : heatEvidence(plan.window));
+    const wet = (texts.wet_out || {})[r.ink.id], grain = (texts.grain || {})[fedGrain(r, plan.feed.advice)];
+    if (wet !== undefined) list['wet-out'] = wet;
+    if (grain !== undefined) list.grain = grain;
+    const humidity = r.room.humidity;
+    list['dry-air'] = stepped(humidity, 0.35, 3, 0.5, 0.4);
+    list['dry-room'] = stepped(humidity, 0.35, 3, 0.45, 0.5);
+    list['damp-room'] = stepped(-humidity, -0.6, 3, -0.5, 0.5);
+    if (r.stack !== null) list['stack-moisture'] = stepped(-Math.floor(Math.abs(r.stack - humidity) * 1e4 + 0.5) / 100, -10, 3, -5, 0.5);
+    return list;
+  }
+
+  function likely(evidence) {
+    const factor = (c) => evidence[c.physics] === undefined ? 1 : evidence[c.physics];
+    return data.causes.filter((c) => factor(c) >= 2).sort((a, b) => b.share * factor(b) - a.share * factor(a)).slice(0, 5)
+      .map((c) => ({ family: c.family, cause: c.id, text: c.text, factor: Math.floor(factor(c) * 100 + 0.5) / 100 }));
+  }
+
   function cautions(r) {
     const list = ['nip'];
-    if (r.film.class !== 'cold' || r.machine.heats_both) list.push('heat');
-    if (r.ink.class === 'solvent') list.push('vapour');
-    return list.concat('knife').map((name) => data.cautions[name]);
+    if (r.film.class !== 'cold' || r.machine.heated) list.push('hot-roller');
+    if (r.film.class !== 'cold') list.push('fumes');
+    if (r.ink.class === 'solvent') list.push('solvent');
+    if (r.sheet.roll || r.medium.class === 'board') list.push('lifting');
+    return list.concat('blade').map((id) => data.cautions[id]);
   }
 
   function misfits(r) {
@@ -455,6 +593,7 @@
     const wrong = misfits(r);
     wrong.forEach(because);
     judgeHeat(plan, r, wrong.length > 0, because);
+    if (wrong.length === 0) plan.laminate = laminateLines(r, plan.feed.advice);
     if (plan.verdict !== 'change') return;
     if (p.verdict !== 'change' && wrong.length > 0) {
       const machines = data.laminators.filter((m) => m !== r.machine && fits(r.film, r.medium, m).length === 0 && r.sheet.across <= m.width_m);
@@ -501,6 +640,18 @@
     }
     because({ verdict: 'wait', text: fill(data.phrases['hardly-hung'],
       { storage: best.name, wait: duration(roundUp(Math.max(best.hours, r.ink.least_h - r.elapsed))) }) });
+    judgeEarly(plan, r, law, s, because);
+  }
+
+  // judgeEarly says what would stay in a print that is laminated now, before its time.
+  function judgeEarly(plan, r, law, s, because) {
+    if (!law.clears || ['change', 'refuse'].includes(plan.verdict) || law.left(s) <= law.limit || r.film.pass === null) return;
+    const unit = inks.get(r.ink.id).unit;
+    const values = { left: short(law.left(s), unit), limit: short(law.limit, unit) };
+    const hours = law.clears(s, r.room.id, r.storage.id, r.film, r.back);
+    const phrase = hours === null ? 'early-locked' : 'early';
+    if (hours !== null) values.days = roundDays(hours);
+    because({ verdict: 'wait', text: fill(data.phrases[phrase], values) });
   }
 
   const minutes = (hours) => Math.round(hours * 60) / 60;
@@ -525,6 +676,7 @@
       return;
     }
     plan.remaining_hours = minutes(remaining);
+    r.remaining = remaining;
     plan.counted = duration(r.elapsed);
     if (r.now !== null) {
       plan.ready_by = new Date((r.now + Math.ceil(remaining * 60 - 1e-6)) * 60000).toISOString().slice(0, 16);
@@ -532,17 +684,54 @@
     if (remaining > 0) {
       because({ verdict: 'wait', text: fill(data.phrases.wait,
         { remaining: duration(remaining), wait: duration(told), storage: r.storage.name }) });
+      if (state !== undefined) judgeEarly(plan, r, law, state, because);
       return;
     }
     because({ verdict: 'go', text: fill(data.phrases.ready, { counted: duration(r.elapsed), wait: duration(told) }) });
+  }
+
+  // ---- hand-over: dry, then the machine, the film's rest, and the trimming
+
+  function noPromise(plan, r) {
+    if (plan.verdict === 'change' || plan.verdict === 'refuse') return data.phrases['no-hand-over'];
+    if (r.unknown) return data.phrases['hand-over-unknown'];
+    if (plan.wait_hours === null) return data.phrases['hand-over-hardly'];
+    if (data.work === null) return data.phrases['hand-over-work'];
+    if (r.film.rest_s === null) return fill(data.phrases['hand-over-rest'], { film: r.film.name });
+    return '';
+  }
+
+  function promise(plan, r) {
+    plan.hand_over_reason = noPromise(plan, r);
+    if (plan.hand_over_reason) return;
+    const w = data.work;
+    const border = r.machine.overlaps ? 0 : w.border_m;
+    const gap = r.machine.overlaps ? 0 : w.gap_m;
+    const run = Math.ceil(r.pieces / (1 - w.spoils) - 1e-9);
+    const speed = r.speed || r.machine.speeds[r.machine.usual];
+    const running = r.sheet.roll ? 0 : run * (r.sheet.along + Math.max(gap, 2 * border)) / speed;
+    const warmUp = r.film.class === 'cold' ? 0 : r.machine.warm_up_s;
+    const trim = run * w.trim_s;
+    const machine = w.set_up_s + warmUp + running + run * w.feeding_s;
+    const total = r.remaining * 3600 + machine + (r.film.rest_s + trim);
+    plan.hand_over_hours = minutes(total / 3600);
+    if (r.now !== null) {
+      plan.hand_over_by = new Date((r.now + Math.ceil(total / 60 - 1e-6)) * 60000).toISOString().slice(0, 16);
+    }
+    plan.hand_over = fill(data.phrases[r.sheet.roll ? 'hand-over-roll' : 'hand-over'], {
+      pieces: r.pieces > 1 ? r.pieces + ' pieces' : '1 piece', machine: durationOf(machine),
+      parts: fill(data.phrases[warmUp > 0 ? 'set-up-hot' : 'set-up-cold'], { 'set-up': durationOf(w.set_up_s), 'warm-up': durationOf(warmUp) }),
+      rest: durationOf(r.film.rest_s), trim: durationOf(trim),
+    });
   }
 
   function answer(job) {
     const r = read(job);
     const plan = {
       verdict: 'go', reasons: [], wait_hours: null, wait_reason: '', remaining_hours: null,
-      maker_wait_hours: r.ink.maker_h, ready_by: null, counted: '', window: null, window_reason: '',
-      others: [], feed: feed(r), cautions: cautions(r), tests: r.ink.tests || [],
+      maker_wait_hours: r.ink.maker_h, ready_by: null, counted: '',
+      hand_over_by: null, hand_over_hours: null, hand_over: '', hand_over_reason: '', window: null, window_reason: '',
+      others: [], laminate: [], feed: feed(r), cautions: cautions(r), tests: r.ink.tests || [],
     };
     const because = (reason) => {
       plan.reasons.push(reason);
@@ -551,10 +740,14 @@
     if (!r.medium.inks.includes(r.ink.id)) {
       because({ verdict: 'refuse', text: fill(data.phrases['no-pair'], { medium: r.medium.name, ink: r.ink.name }) });
       plan.wait_reason = plan.window_reason = plan.reasons[0].text;
+      plan.hand_over_reason = data.phrases['no-hand-over'];
       return plan;
     }
     judgeFilm(plan, r, because);
     judgeWait(plan, r, because);
+    promise(plan, r);
+    plan.evidence = evidenceOf(plan, r);
+    plan.faults = likely(plan.evidence);
     return plan;
   }
 
@@ -562,7 +755,8 @@
     common(d) { data = d; },
     ink(d) { inks.set(d.id, d); },
     heat(d) { heats.set(d.medium, d); },
-    has: (ink, medium) => inks.has(ink) && heats.has(medium),
+    laminate(d) { laminates.set(d.medium, d); },
+    has: (ink, medium) => inks.has(ink) && heats.has(medium) && laminates.has(medium),
     data: () => data,
     answer,
   };

@@ -7,11 +7,14 @@
 //   search page   <div id="search-app" data-index="search-index.js" data-root="">
 //                   <form class="ask"> <input id="q" name="q" type="search"> </form>
 //                   <p id="found" role="status" aria-live="polite"></p>
-//                   <ol id="hits"></ol>
+//                   <div id="first"></div> <div id="direct"></div> <div id="hits"></div>
 //                   <nav id="places"> links to the thumb index's places </nav>
 //                 </div>      #places shows while there is nothing else to show
 // What it makes:
-//   #hits li > a[href] (title), span.kind, span.section, p.snippet; words found in <mark>
+//   #first           what to do where somebody may be hurt: div.caution
+//   #direct          direct answers: div.cellbox
+//   #hits            section > h2, ol > li > a[href] (title), p.snippet, a shelf
+//                    each; words found in <mark>; a button for what a shelf has more
 //   #found           text, and a.read (look for another word) inside
 // The index is what gen/book/search writes. tokens and find are the same
 // algorithm as there; testdata/search-cases.json holds the two together.
@@ -123,38 +126,47 @@
     return i < c.length && isDigit(c[i]) ? i : 0;
   }
 
-  function amountAt(x, c, i) {
+  function valueAt(x, c, i) {
     const figures = figuresAt(c, i);
     for (const [value, stop] of figures) {
-      const u = unitAt(x, c, stop), term = u && quantity(x, u, value);
-      if (term) return { term, end: u.end };
+      const u = unitAt(x, c, stop);
+      if (u && quantity(x, u.measure, value)) return { value, measure: u.measure, end: u.end };
     }
     for (const [value, stop] of figures) { // the first number of a range
       const second = separatorAt(c, stop);
       for (const [, after] of second ? figuresAt(c, second) : []) {
-        const u = unitAt(x, c, after), term = u && quantity(x, u, value);
-        if (term) return { term, end: stop };
+        const u = unitAt(x, c, after);
+        if (u && quantity(x, u.measure, value)) return { value, measure: u.measure, end: stop };
       }
     }
     return null;
+  }
+
+  function amountAt(x, c, i) {
+    const v = valueAt(x, c, i);
+    return v && { term: quantity(x, v.measure, v.value), end: v.end };
   }
 
   function unitAt(x, c, i) {
     for (let j = 0; j < 2 && c[i] === ' '; j++) i++;
     if (c[i] === '-') i++;
-    next: for (const [name, kind, factor, offset] of x.units) { // the longest first
+    next: for (const { name, measure } of x.units) { // the longest first
       let j = i;
       for (const r of name) {
         if (r === ' ') { while (c[j] === ' ') j++; } else if (c[j++] !== r) continue next;
       }
       if (j < c.length && (isWord(c[j]) || '/·^'.includes(c[j]))) continue;
-      return { kind, factor, offset, end: j };
+      return { measure, end: j };
     }
     return null;
   }
 
+  const si = (m, number) => number * m.factor + m.offset;
+
+  const reach = (x, kind) => (kind === 'T' ? x.steps.degreeReach : x.steps.ratioReach);
+
   function quantity(x, u, number) {
-    let v = number * u.factor + u.offset;
+    let v = si(u, number);
     if (u.kind === 'T') v *= x.steps.degree;
     else if (v > 0) v = Math.log(v) * x.steps.ratio;
     else return '';
@@ -189,12 +201,17 @@
   function distance(a, b, most, prefix) {
     if (a.length - b.length > most || (!prefix && b.length - a.length > most)) return most + 1;
     let before = [], row = Array.from({ length: b.length + 1 }, (_, j) => j), next = [];
+    let least = 0, was = 0; // of the last row, and of the one before: later rows have no less than both
     for (let i = 1; i <= a.length; i++) {
+      if (least > most && was > most) return most + 1;
       next = [i];
+      was = least;
+      least = i;
       for (let j = 1; j <= b.length; j++) {
         const cost = a[i - 1] === b[j - 1] ? 0 : 1;
         next[j] = Math.min(row[j] + 1, next[j - 1] + 1, row[j - 1] + cost);
         if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) next[j] = Math.min(next[j], before[j - 2] + 1);
+        least = Math.min(least, next[j]);
       }
       before = row; row = next;
     }
@@ -205,18 +222,90 @@
 
   // ---- The index ------------------------------------------------------------
 
+  const parted = (text, by) => (text ? text.split(by) : []);
+
+  // numbers reads what is written in digits.
+  function numbers(x, text) {
+    const out = [], half = x.digits.length / 2;
+    let n = 0;
+    for (let i = 0; i < text.length; i++) {
+      const d = x.values[text.charCodeAt(i)];
+      if (d < half) { out.push(n * half + d); n = 0; } else n = n * half + d - half;
+    }
+    return out;
+  }
+
   // load unpacks what the index script set.
   function load(raw) {
-    const x = { ...raw, fold: new Map(), stop: new Set(raw.stop.split(' ')), slots: new Map(), lists: new Map() };
+    const x = { ...raw, fold: new Map(), stop: new Set(raw.stop.split(' ')), slots: new Map(), lists: new Map(), members: new Map(), names: new Map(), heads: [], longest: 0, entries: [], values: [] };
+    [...raw.digits].forEach((ch, i) => { x.values[ch.charCodeAt(0)] = i; });
     for (const line of raw.fold) {
       const cut = line.indexOf('=');
       for (const ch of line.slice(cut + 1)) x.fold.set(ch, line.slice(0, cut));
     }
-    x.words = raw.words ? raw.words.split(' ') : [];
-    (raw.terms ? raw.terms.split(' ') : []).forEach((t, i) => x.slots.set(t, i));
-    x.members = new Map(Object.entries(raw.members));
+    x.measures = raw.measures.map(([shown, kind, factor, offset, names, to]) => ({ shown, kind, factor, offset, names, to }));
+    x.units = x.measures.flatMap((measure) => measure.names.split(',').map((name) => ({ name, measure })))
+      .sort((a, b) => [...b.name].length - [...a.name].length);
+
+    const unpack = (last, text) => [...last].slice(0, raw.digits.indexOf(text[0])).join('') + text.slice(1);
+    let last = '';
+    x.words = parted(raw.words, '<').map((w) => (last = unpack(last, w)));
+    const slot = (term) => { if (!x.slots.has(term)) x.slots.set(term, x.slots.size); };
+    for (const w of x.words) slot(stem(w));
+    for (const list of parted(raw.amounts, '<')) {
+      let step = -1048576;
+      for (const n of numbers(x, list.slice(1))) slot('#' + list[0] + (step += n));
+    }
+    (raw.groups || []).forEach((text, group) => {
+      const parts = text.split('|');
+      x.heads.push(parts[0]);
+      slot('=' + group);
+      ['s', 'm', 'n'].forEach((how, i) => {
+        for (const key of parted(parts[i + 1], ',')) {
+          const here = x.members.get(key) || [];
+          x.members.set(key, here);
+          if (here.some(([g]) => g === group)) continue;
+          here.push([group, how]);
+          x.longest = Math.max(x.longest, key.split(' ').length);
+        }
+      });
+    });
+    x.posts = raw.posts.split('<');
+
+    const names = numbers(x, raw.names);
+    for (let i = 0, hash = 0; i < names.length;) {
+      hash += names[i];
+      const list = [];
+      let n = names[i + 1], entry = 0;
+      for (i += 2; n > 0; n--, i++) list.push(entry += names[i]);
+      x.names.set(hash, list);
+    }
+
+    let page = '', section = '', kind = '';
+    for (const e of raw.entries || []) {
+      if (e[0][0] === '#') { x.entries.push([page + e[0], e[1], section, kind, e[2]]); continue; }
+      x.entries.push(e);
+      [page] = e[0].split('#');
+      section = page === e[0] ? e[1] : e[2];
+      kind = e[3];
+    }
+
+    x.pins = (raw.pins || []).map(([title, say, url, ask, alone]) => ({ title, say, url, ask: parted(ask, '|'), alone: parted(alone, '|') }));
+    x.asks = raw.asks.map(([key, asking, filling]) => ({ key, asking: stems(asking), filling: stems(filling) }));
+    x.things = (raw.things || []).map(([name, words, names, sizes]) => ({
+      name, stems: new Set(parted(words, ' ')), names: new Set(parted(names, '|')), sizes: parted(sizes, ' ') }));
+    let lastUnder = '', lastURL = '';
+    x.facts = (raw.facts || []).map(([ask, one, other, number, unit, under, url, what]) => {
+      lastUnder = unpack(lastUnder, under);
+      lastURL = unpack(lastURL, url);
+      return { ask: x.asks[ask], about: (other < 0 ? [one] : [one, other]).map((i) => x.things[i]),
+        box: { what: what || '', number, unit, under: lastUnder, url: lastURL } };
+    });
+    x.charts = raw.charts || [];
     return x;
   }
+
+  const stems = (text) => new Set(parted(text, ' ').map(stem));
 
   // posts decodes a term's list of [entry, score].
   function posts(x, term) {
@@ -224,16 +313,8 @@
     if (list) return list;
     list = [];
     x.lists.set(term, list);
-    const s = x.posts[x.slots.get(term)] || '', half = x.digits.length / 2;
-    let entry = 0, n = 0, step = -1;
-    for (const ch of s) {
-      const d = x.digits.indexOf(ch);
-      if (d >= half) { n = n * half + d - half; continue; }
-      n = n * half + d;
-      if (step < 0) step = n;
-      else { entry += step; list.push([entry, n]); step = -1; }
-      n = 0;
-    }
+    const n = x.slots.has(term) ? numbers(x, x.posts[x.slots.get(term)] || '') : [];
+    for (let i = 0, entry = 0; i < n.length; i += 2) list.push([entry += n[i], n[i + 1]]);
     return list;
   }
 
@@ -241,32 +322,244 @@
   const percent = (n, p) => Math.floor(n * p / 100);
   const wordRun = (x, list) => list.filter((t) => t.kind === 'word').map((t) => stem(t.text));
 
-  // nameTerm is the list for a query that is the whole of a title or name.
-  const nameTerm = (x, list) =>
-    '~' + list.filter((t) => t.kind === 'word' && !x.stop.has(t.text)).map((t) => stem(t.text)).join('_');
+  // nameHash is what a whole title or name is filed under (FNV-1a).
+  function nameHash(x, list, little) {
+    let h = 2166136261;
+    for (const t of list) {
+      if (t.kind !== 'word' || (x.stop.has(t.text) && !little)) continue;
+      for (const ch of stem(t.text) + ' ') h = Math.imul(h ^ ch.codePointAt(0), 16777619) >>> 0;
+    }
+    return h;
+  }
 
   // ---- Answers --------------------------------------------------------------
 
-  // find answers a query: {hits: [entry numbers], all, read, missing, closest, marks}.
+  const mostBoxes = 4;
+
+  // find answers a query: {pins, boxes, hits: [entry numbers], all, read,
+  // missing, closest, marks}.
   function find(x, query, most) {
-    const a = { hits: [], all: false, read: [], missing: [], closest: [], marks: new Set() };
-    const items = itemsOf(x, query, a);
-    rank(x, items, posts(x, nameTerm(x, tokens(x, query))), most, a);
+    const a = { pins: [], boxes: [], hits: [], all: false, read: [], missing: [], closest: [], marks: new Set() };
+    const items = itemsOf(x, query, a), words = reread(x, query, a.read);
+    rank(x, items, named(x, words), most, a);
     a.missing = items.filter((it) => it.scores.size === 0).map((it) => it.typed);
-    if (a.hits.length === 0) {
-      for (const w of a.missing) {
-        a.closest.push(...offers(x, nearest(x, w, Math.min(3, Math.floor(w.length / 2)), true), ''));
-      }
+    if (a.hits.length === 0) for (const w of a.missing) a.closest.push(...suggest(x, w));
+    a.pins = pinned(x, plainWords(x, query), words);
+    const [code, sure] = stampIn(x, query);
+    a.boxes = stampBoxes(x, code, sure, a.hits.length);
+    if (sure === 2) Object.assign(a, { hits: [], all: false, read: [], missing: [], closest: [] }); // its letters are no words
+    if (a.boxes.length === 0) {
+      const sizes = tokens(x, query).filter((t) => t.kind === 'amount').map((t) => t.text);
+      a.boxes = answers(x, plainWords(x, query), sizes);
+      if (a.boxes.length === 0) a.boxes = answers(x, words, sizes);
+      a.boxes.push(...conversions(x, query));
     }
+    a.boxes = a.boxes.slice(0, mostBoxes);
     return a;
   }
+
+  // named lists the entries whose whole title or name the words are, once
+  // without the little words and once more with them.
+  function named(x, words) {
+    const list = tokens(x, words.join(' ')), plain = nameHash(x, list, false), all = nameHash(x, list, true);
+    return [...(x.names.get(plain) || []), ...(plain !== all && x.names.get(all) || [])];
+  }
+
+  function suggest(x, w) {
+    const near = nearest(x, w, Math.min(3, Math.floor([...w].length / 2)), true);
+    return offers(x, near.length > 0 ? near : alike(x, w), '');
+  }
+
+  const plainWords = (x, text) => tokens(x, text).filter((t) => t.kind === 'word' && !t.inside).map((t) => t.text);
+
+  // reread puts what was read in the place of what was typed.
+  function reread(x, query, read) {
+    const set = (words) => ' ' + words.join(' ') + ' ';
+    return read.reduce((text, r) => text.replace(set(plainWords(x, r.typed)), () => set(plainWords(x, r.read))), set(plainWords(x, query)))
+      .split(' ').filter((w) => w);
+  }
+
+  // ---- Where somebody may be hurt --------------------------------------------
+
+  // pinned lists the pins that a query calls for, as typed or as it was read.
+  function pinned(x, ...readings) {
+    const texts = readings.map((words) => words.map(stem).join(' '));
+    return x.pins.flatMap((p, i) => texts.some((text) => p.alone.includes(text) ||
+      p.ask.some((key) => (' ' + text + ' ').includes(' ' + key + ' '))) ? [i] : []);
+  }
+
+  // ---- Stamps of charts --------------------------------------------------------
+
+  // stampIn reads a query as a stamp: [code, 0 no, 1 perhaps, 2 surely].
+  function stampIn(x, query) {
+    let text = fold(x, query).c.join('').split(' ').filter((w) => w).join(' '), sure = 1;
+    for (const word of ['wall chart ', 'chart ', 'stamp ', 'edition ']) {
+      if (text.startsWith(word)) { text = text.slice(word.length); sure = 2; }
+    }
+    let r = [...text];
+    if (r.length === 5 && (r[2] === '-' || r[2] === ' ')) {
+      if (r[2] === '-') sure = 2;
+      r = [...r.slice(0, 2), ...r.slice(3)];
+    }
+    if (r.length !== 4 || !x.stamps || r.some((ch) => !x.stamps.toLowerCase().includes(ch))) return ['', 0];
+    return [(r[0] + r[1] + '-' + r[2] + r[3]).toUpperCase(), sure];
+  }
+
+  function stampBoxes(x, code, sure, hits) {
+    if (!code) return [];
+    const box = (number, under, url) => ({ what: 'Stamp ' + code, number, unit: '', under, url });
+    const here = x.charts.filter(([stamp]) => stamp === code).map(([, title, url]) => box('in date', title, url));
+    if (here.length > 0) return here.slice(0, mostBoxes);
+    if (code === x.edition) return [box('in date', 'The stamp of this edition of the handbook.', 'index.html')];
+    if (sure === 2 || hits === 0) {
+      return [box('out of date', 'No chart of this edition has this stamp. Take it down and print the one that is here now.', 'charts/index.html')];
+    }
+    return [];
+  }
+
+  // ---- Conversions ---------------------------------------------------------------
+
+  function conversions(x, query) {
+    const boxes = [], { c } = fold(x, query);
+    for (let i = 0; i < c.length; i++) {
+      if (!isDigit(c[i]) || (i > 0 && (isWord(c[i - 1]) || c[i - 1] === '.'))) continue;
+      const v = valueAt(x, c, i);
+      if (!v) continue;
+      boxes.push(...convert(x, v.value, v.measure, target(x, c, v.end, v.measure.kind)));
+      i = v.end - 1;
+    }
+    return boxes.slice(0, mostBoxes);
+  }
+
+  // namesTarget says whether a query names a unit to convert to.
+  function namesTarget(x, query) {
+    const { c } = fold(x, query);
+    for (let i = 0; i < c.length; i++) {
+      if (!isDigit(c[i]) || (i > 0 && isWord(c[i - 1]))) continue;
+      const v = valueAt(x, c, i);
+      if (v && target(x, c, v.end, v.measure.kind)) return true;
+    }
+    return false;
+  }
+
+  // target is the unit of a kind that stands after "to", "in", "into" or "as".
+  function target(x, c, i, kind) {
+    while (c[i] === ' ' || c[i] === '=') i++;
+    for (const word of ['into ', 'to ', 'in ', 'as ', '= ']) {
+      if ([...word].some((ch, k) => c[i + k] !== ch)) continue;
+      const u = unitAt(x, c, i + word.length);
+      if (u && u.measure.kind === kind) return u.measure.shown;
+    }
+    return '';
+  }
+
+  const measureAs = (x, shown) => x.measures.find((m) => m.shown === shown);
+
+  function convert(x, value, m, to) {
+    if (Math.abs(value) >= 1e9) return [];
+    const numbers = [];
+    let unit = '';
+    for (const name of to ? [to] : m.to) {
+      const t = measureAs(x, name), v = (si(m, value) - t.offset) / t.factor;
+      if (t.shown === m.shown) continue;
+      numbers.push(shownNumber(v, t.kind) + (unit ? ' ' + t.shown : ''));
+      unit = unit || t.shown;
+    }
+    if (numbers.length === 0) return [];
+    const box = { what: shownNumber(value, '') + ' ' + m.shown + ' is', number: numbers[0], unit, under: numbers.slice(1).join(', '), url: '' };
+    if (box.under) box.under = 'or ' + box.under;
+    if (m.kind === 'T' && Math.abs(value) <= 50 && value !== 0) {
+      box.under = 'as a difference, ' + shownNumber(value * m.factor / measureAs(x, unit).factor, m.kind) + ' ' + unit;
+    }
+    if (m.shown !== x.pounds || to) return [box];
+    const papers = x.bases.map((basis) => ({ what: shownNumber(value, '') + ' ' + basis + ' is',
+      number: shownNumber(value * measureAs(x, basis).factor * 1000, 'W'), unit: 'g/m²', under: '', url: '' }));
+    return [...papers.slice(0, 3), box];
+  }
+
+  // shownNumber writes four figures, a temperature one decimal; halves go up.
+  function shownNumber(v, kind) {
+    const size = Math.abs(v);
+    let places = 0;
+    for (let p = 1; places < 6 && size * p < 1000; p *= 10) places++;
+    if (kind === 'T') places = 1;
+    if (size === 0) places = 0;
+    let pow = 1;
+    for (let i = 0; i < places; i++) pow *= 10;
+    const digits = String(Math.floor(size * pow + 0.5)).padStart(places + 1, '0');
+    const rest = digits.slice(digits.length - places).replace(/0+$/, '');
+    const text = digits.slice(0, digits.length - places) + (places > 0 && rest ? '.' + rest : '');
+    return v < 0 && text !== '0' ? '−' + text : text;
+  }
+
+  // ---- Computed answers ------------------------------------------------------------
+
+  // answers are the facts whose things, and the words such a question is put
+  // in, account for all of the query's words.
+  function answers(x, words, sizes) {
+    const run = words.filter((w) => !x.stop.has(w)).map(stem);
+    let best = [], most = 0;
+    for (const f of x.facts) {
+      let score = answerScore(f, run);
+      if (score === 0) continue;
+      for (const t of f.about) score += 3 * sizesIn(x, t, sizes);
+      if (score < most) continue;
+      if (score > most) { best = []; most = score; }
+      best.push({ ...f.box, what: f.box.what || f.about.map((t) => t.name).join(' on ') });
+    }
+    return best.slice(0, mostBoxes);
+  }
+
+  function answerScore(f, run) {
+    const by = f.about.map((t) => run.map((w) => t.stems.has(w)));
+    if (by.some((mine) => !mine.includes(true))) return 0;
+    const apart = (one, other) => one.some((has, k) => has && !other[k]);
+    if (by.length === 2 && (!apart(by[0], by[1]) || !apart(by[1], by[0]))) return 0;
+    let named = 0, asked = false;
+    for (let k = 0; k < run.length; k++) {
+      if (f.ask.asking.has(run[k])) asked = true;
+      else if (by.some((mine) => mine[k])) named++;
+      else if (!f.ask.filling.has(run[k])) return 0;
+    }
+    if (by.length === 1 && !asked) return 0;
+    if (by.length === 2) named = Math.max(inTurn(by[0], by[1]), inTurn(by[1], by[0]));
+    const exact = f.about.reduce((sum, t) => sum + longestName(t, run), 0);
+    return 4 * named + 2 * exact + (asked ? 1 : 0);
+  }
+
+  // inTurn is how many words name two things, the first ones one, the rest the other.
+  function inTurn(first, second) {
+    let sum = second.filter(Boolean).length, best = sum;
+    first.forEach((has, k) => {
+      sum += (has ? 1 : 0) - (second[k] ? 1 : 0);
+      best = Math.max(best, sum);
+    });
+    return best;
+  }
+
+  const sizesIn = (x, t, sizes) => sizes.filter((size) => t.sizes.some((own) =>
+    own[1] === size[1] && Math.abs(own.slice(2) - size.slice(2)) <= reach(x, size[1]))).length;
+
+  function longestName(t, run) {
+    for (let n = run.length; n > 0; n--) {
+      for (let i = 0; i + n <= run.length; i++) if (t.names.has(run.slice(i, i + n).join(' '))) return n;
+    }
+    return 0;
+  }
+
+  // ---- Hits ------------------------------------------------------------------------
 
   function itemsOf(x, query, a) {
     const q = tokens(x, query).filter((t) => t.kind !== 'joined' && !t.inside), items = [];
     const word = (i) => q[i] && q[i].kind === 'word';
     for (let i = 0; i < q.length; i++) {
       const t = q[i];
-      if (t.kind === 'amount') { items.push(amount(x, query.slice(t.start, t.end), t.text, a)); continue; }
+      if (t.kind === 'amount') {
+        const it = amount(x, query.slice(t.start, t.end), t.text, a);
+        if (it.scores.size === 0) it.scores = oneWord(x, 'units', [], false, { read: [], marks: a.marks }).scores; // nothing lies near it
+        items.push(it);
+        continue;
+      }
       const n = phraseAt(x, q.slice(i));
       if (n > 1) {
         items.push(phrase(x, query.slice(t.start, q[i + n - 1].end), q.slice(i, i + n), a));
@@ -279,6 +572,9 @@
       if (word(i + 1)) joined.push(t.text + q[i + 1].text);
       items.push(oneWord(x, t.text, joined, i === q.length - 1 && t.end === query.length, a));
     }
+    if (namesTarget(x, query)) { // asks for the table of units too
+      items.push(oneWord(x, 'units', [], false, { read: [], marks: a.marks }));
+    }
     return items;
   }
 
@@ -288,10 +584,23 @@
   }
 
   function amount(x, typed, term, a) {
-    const it = { typed, scores: new Map() }, kind = term[1], step = Number(term.slice(2));
-    const far = kind === 'T' ? x.steps.degreeReach : x.steps.ratioReach;
-    for (let d = -far; d <= far; d++) add(x, it, '#' + kind + (step + d), 100 - Math.floor(40 * Math.abs(d) / far), a);
+    const it = { typed, scores: new Map() }, step = Number(term.slice(2));
+    around(x, it, term[1], step, a);
+    if (valueAt(x, fold(x, typed).c, 0)?.measure.shown === x.pounds) { // perhaps a basis weight
+      const shift = (m) => Math.floor(Math.log(m.factor) * x.steps.ratio + 0.5), mass = measureAs(x, x.pounds);
+      for (const basis of x.bases) {
+        const b = measureAs(x, basis);
+        around(x, it, b.kind, step + shift(b) - shift(mass), a);
+      }
+    }
     return it;
+  }
+
+  function around(x, it, kind, step, a) {
+    const had = it.scores.size;
+    for (let far = reach(x, kind); far <= 8 * reach(x, kind) && it.scores.size === had; far *= 2) {
+      for (let d = -far; d <= far; d++) add(x, it, '#' + kind + (step + d), 100 - Math.floor(40 * Math.abs(d) / far), a);
+    }
   }
 
   function phraseAt(x, q) {
@@ -391,6 +700,24 @@
     return best.sort((a, b) => b.uses - a.uses).map((c) => c.known);
   }
 
+  // alike lists the words that share the most pairs of letters with a typed one.
+  function alike(x, w) {
+    const pairs = (w) => {
+      const r = [...w];
+      return new Set(r.slice(1).map((ch, i) => r[i] + ch));
+    };
+    const mine = pairs(w), best = [];
+    for (const known of mine.size > 0 ? x.words : []) {
+      if (isDigit(known[0])) continue;
+      const theirs = pairs(known);
+      let both = 0;
+      for (const p of theirs) if (mine.has(p)) both++;
+      const share = Math.floor(200 * both / (mine.size + theirs.size));
+      if (share >= 33) best.push({ known, share });
+    }
+    return best.sort((a, b) => b.share - a.share).map((c) => c.known);
+  }
+
   function offers(x, near, read) {
     const out = [], seen = new Set([stem(read)]);
     for (let w of near) {
@@ -411,7 +738,7 @@
       }
     }
     if (best === 0) return;
-    for (const [e, s] of named) score.set(e, (score.get(e) || 0) + s);
+    for (const e of named) score.set(e, (score.get(e) || 0) + x.steps.name);
     a.all = best === items.length;
     a.hits = [...count.keys()].filter((e) => count.get(e) === best || (!a.all && 2 * count.get(e) >= best))
       .sort((l, r) => count.get(r) - count.get(l) || score.get(r) - score.get(l) || l - r).slice(0, most);
@@ -472,45 +799,110 @@
 
   // ---- The page -------------------------------------------------------------
 
+  const make = (tag, cls, text) => {
+    const el = document.createElement(tag);
+    if (cls) el.className = cls;
+    if (text) el.textContent = text;
+    return el;
+  };
+  const anchor = (href, text, cls) => {
+    const a = make('a', cls, text);
+    a.href = href;
+    return a;
+  };
+
+  // shelved parts hits by what they are; the shelf of the best hit stands first.
+  function shelved(x, hits) {
+    const last = x.shelves.length - 1, by = new Map();
+    for (const e of hits) {
+      const at = x.shelves.findIndex(([, kinds]) => kinds.split('|').includes(x.entries[e][3]));
+      const [name] = x.shelves[at < 0 ? last : at];
+      by.set(name, [...(by.get(name) || []), e]);
+    }
+    return by;
+  }
+
   function page(app) {
-    const [box, found, hits, places] = ['q', 'found', 'hits', 'places'].map((id) => document.getElementById(id));
-    const root = app.dataset.root || '', most = 40;
+    const [box, found, first, direct, hits, places] = ['q', 'found', 'first', 'direct', 'hits', 'places'].map((id) => document.getElementById(id));
+    const root = app.dataset.root || '', most = 60, shown = 4;
     let x = null, later = 0;
 
-    const make = (tag, cls, text) => {
-      const el = document.createElement(tag);
-      if (cls) el.className = cls;
-      if (text) el.textContent = text;
-      return el;
-    };
     const link = (typed, read) => { // looks for the same query with one word read otherwise
-      const q = typed ? box.value.replace(typed, read) : read, a = make('a', 'read', read);
-      a.href = '?q=' + encodeURIComponent(q === box.value ? read : q);
-      return a;
+      const q = typed ? box.value.replace(typed, () => read) : read;
+      return anchor('?q=' + encodeURIComponent(q === box.value ? read : q), read, 'read');
     };
     const offer = (el, words, typed) => words.forEach((w, i) => el.append(i ? ', ' : '', link(typed, w)));
 
-    function hit(e, marks) {
-      const [url, title, section, kind, text] = x.entries[e], li = make('li'), a = make('a');
-      a.href = root + url;
+    // caution is what to do where somebody may be hurt.
+    function caution({ title, say, url }) {
+      const el = make('div', 'caution'), text = make('div'), more = make('p'), p = make('p', '', say), head = make('h2', '', title);
+      more.append(anchor(root + url, 'More on this'));
+      more.firstChild.setAttribute('aria-label', 'More on this: ' + title);
+      text.append(head, p, more);
+      const stripes = make('div', 'stripes');
+      stripes.setAttribute('aria-hidden', 'true');
+      el.append(stripes, text);
+      return el;
+    }
+
+    // directly is one answer that needs no page.
+    function directly({ what, number, unit, under, url }) {
+      const el = make('div', 'cellbox'), p = make('p', 'big' + (/^[−\d½]/.test(number) ? '' : ' wordy'));
+      if (url) p.append(anchor(root + url, number, 'num')); else p.append(number);
+      if (unit) p.append(make('span', 'unit', ' ' + unit));
+      el.append(make('p', 'what', what), p, make('p', 'under', under));
+      return el;
+    }
+
+    function hit(e, marks, name) {
+      const [url, title, section, , text] = x.entries[e], li = make('li'), a = anchor(root + url);
       marked(a, x, title, marks, false);
-      li.append(a, ' ', make('span', 'kind', kind), ' ', make('span', 'section', section));
+      li.append(a);
+      if (section && section !== name) li.append(' ', make('small', 'section', section));
       const p = make('p', 'snippet');
       marked(p, x, text, marks, true);
       li.append(p);
       return li;
     }
 
-    function say(a) {
+    // shelf is the hits of one kind: the best, and a button that shows the rest.
+    function shelf(name, list, marks) {
+      const el = make('section'), head = make('h2', '', name + ' '), ol = make('ol');
+      el.setAttribute('aria-label', name);
+      head.append(make('small', '', String(list.length)));
+      ol.append(...list.slice(0, shown).map((e) => hit(e, marks, name)));
+      el.append(head, ol);
+      if (list.length > shown) {
+        const more = make('button', 'rest', 'Show ' + (list.length - shown) + ' more in ' + name);
+        more.type = 'button';
+        more.addEventListener('click', () => {
+          const rest = list.slice(shown).map((e) => hit(e, marks, name));
+          ol.append(...rest);
+          more.remove();
+          rest[0].querySelector('a').focus();
+        });
+        el.append(more);
+      }
+      return el;
+    }
+
+    // say tells what was found and how the query was read.
+    function say(a, shelves) {
       const el = document.createDocumentFragment(), n = a.hits.length;
-      el.append(n === 0 ? 'Nothing found. Try one word of it' + (places ? ', or go by the places below.' : '.') : n === most ? 'The best ' + n + '.' : n + ' found.');
-      if (n > 0 && !a.all) el.append(' Nothing has all of these words; the nearest come first.');
+      for (const i of a.pins) el.append(make('b', 'unseen', x.pins[i].title + ': ' + x.pins[i].say + ' '));
+      for (const b of a.boxes) el.append(make('span', 'unseen', b.what + ' ' + b.number + ' ' + b.unit + ' ' + b.under + ' '));
+      if (n > 0) {
+        el.append((n === most ? 'The best ' + n : n + ' found') + (shelves.size > 1 ? ', first in ' + [...shelves.keys()][0] + '.' : '.'));
+        if (!a.all) el.append(' Nothing has all of these words; the nearest come first.');
+      } else if (a.boxes.length === 0) {
+        el.append('Nothing found' + (a.closest.length > 0 ? '.' : '. Try one word of it, or begin below.'));
+      }
       for (const r of a.read) {
         el.append(' Read “' + r.typed + '” as “' + r.read + '”.');
-        if (r.or) { el.append(' Did you mean '); offer(el, r.or, r.typed); el.append('?'); }
+        if (r.or) { el.append(' Or did you mean '); offer(el, r.or, r.typed); el.append('?'); }
       }
       if (a.missing.length > 0 && n > 0) el.append(' Not in the book: ' + a.missing.join(', ') + '.');
-      if (a.closest.length > 0) { el.append(' Did you mean '); offer(el, [...new Set(a.closest)]); el.append('?'); }
+      if (a.closest.length > 0) { el.append(' The nearest words in the book: '); offer(el, [...new Set(a.closest)]); el.append('.'); }
       found.replaceChildren(el);
     }
 
@@ -520,24 +912,27 @@
         history.replaceState(null, '', q.trim() ? '?q=' + encodeURIComponent(q) : location.pathname);
       } catch { /* an address that cannot be written is no reason not to answer */ }
       if (!x) return;
-      const a = find(x, q, most);
-      hits.replaceChildren(...a.hits.map((e) => hit(e, a.marks)));
-      if (places) places.hidden = a.hits.length > 0;
+      const a = find(x, q, most), shelves = shelved(x, a.hits);
+      first.replaceChildren(...a.pins.map((i) => caution(x.pins[i])));
+      direct.replaceChildren(...a.boxes.map(directly));
+      direct.className = a.boxes.length > 0 ? 'answer' : '';
+      hits.replaceChildren(...[...shelves].map(([name, list]) => shelf(name, list, a.marks)));
+      places.hidden = a.hits.length > 0;
       clearTimeout(later); // spoken when the typing pauses
-      later = setTimeout(() => (q.trim() ? say(a) : found.replaceChildren()), 200);
+      later = setTimeout(() => (q.trim() ? say(a, shelves) : found.replaceChildren()), 200);
     }
 
     app.addEventListener('keydown', (ev) => {
       if (ev.altKey || ev.ctrlKey || ev.metaKey || ev.isComposing) return;
-      const links = [...hits.querySelectorAll('a')], at = links.indexOf(document.activeElement);
+      const stops = [...app.querySelectorAll('#first a, #direct a, #hits a, #hits button')], at = stops.indexOf(document.activeElement);
       if (ev.key === 'Escape') {
         box.value = '';
         box.focus();
         answer();
-      } else if (ev.key === 'ArrowDown' && links[at + 1]) {
-        links[at + 1].focus();
+      } else if (ev.key === 'ArrowDown' && stops[at + 1]) {
+        stops[at + 1].focus();
       } else if (ev.key === 'ArrowUp' && at >= 0) {
-        (links[at - 1] || box).focus();
+        (stops[at - 1] || box).focus();
       } else {
         return;
       }
@@ -545,7 +940,7 @@
     });
     box.form.addEventListener('submit', (ev) => {
       ev.preventDefault();
-      hits.querySelector('a')?.focus(); // Enter goes to the first hit, once more opens it
+      app.querySelector('#first a, #direct a, #hits a')?.focus(); // Enter goes to the first answer, once more opens it
     });
     box.addEventListener('input', answer);
 

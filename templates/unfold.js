@@ -4,14 +4,16 @@
 
   function unfold() {
     for (const old of document.querySelectorAll('.asked')) old.classList.remove('asked');
-    const head = document.getElementById(decodeURIComponent(location.hash.slice(1)));
-    const fold = head && head.closest('details');
+    const named = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    const fold = named && named.closest('details');
     if (!fold) return;
     fold.open = true;
-    const at = head.cellIndex;
-    for (const row of fold.querySelectorAll('tr')) if (row.cells.length > at && !row.querySelector('[colspan]')) row.cells[at].classList.add('asked');
+    if (named !== fold) {
+      const at = named.cellIndex;
+      for (const row of fold.querySelectorAll('tr')) if (row.cells.length > at && !row.querySelector('[colspan]')) row.cells[at].classList.add('asked');
+    }
     fold.scrollIntoView({ block: 'start' });
-    head.focus({ preventScroll: true });
+    (named === fold ? fold.querySelector('summary') : named).focus({ preventScroll: true });
   }
 
   window.addEventListener('hashchange', unfold);

@@ -36,11 +36,20 @@ test('what is wanted comes first', () => {
 });
 
 test('the whole answers are those of the Go finder', () => {
-  assert.equal(answers.length, cases.queries.length);
+  assert.equal(answers.length, cases.queries.length + cases.answers.length);
   for (const want of answers) {
     const a = find(x, want.q, 8);
-    const got = { q: want.q, urls: a.hits.map((e) => x.entries[e][0]), all: a.all, read: a.read, missing: a.missing, closest: a.closest };
+    const got = { q: want.q, urls: a.hits.map((e) => x.entries[e][0]), all: a.all, read: a.read, missing: a.missing, closest: a.closest, boxes: a.boxes, pins: a.pins };
     assert.deepEqual(plain(got), want, want.q);
+  }
+});
+
+test('direct answers, and what stands before everything', () => {
+  assert.ok(cases.answers.length > 30);
+  for (const c of cases.answers) {
+    const a = plain(find(x, c.q, 8));
+    assert.deepEqual(a.boxes, c.boxes.map((b) => ({ what: '', number: '', unit: '', under: '', url: '', ...b })), c.q);
+    assert.deepEqual(a.pins, c.pins, c.q);
   }
 });
 

@@ -12,11 +12,11 @@ type Torque float64
 
 // Cautions go with every start setting of pressure or tension.
 var Cautions = []string{
-	"A start setting is where a test strip begins. The maker's manual of the laminator and the film's sheet come first.",
-	"Set pressure with the nip closed on the job, the machine stopped and nobody's hands near it. A nip draws in fingers, hair and sleeves.",
+	"A start setting is where a test strip begins. The maker’s manual of the laminator and the film’s sheet come first.",
+	"Set pressure with the nip closed on the job, the machine stopped and nobody’s hands near it. A nip draws in fingers, hair and sleeves.",
 	"Keep guards, trip bars and stop buttons in use and tested. Isolate the drive for a check with strips in the nip.",
 	"Do not go above the pressure that the maker rates the cylinders and rollers for. Air under pressure stores energy: let it off before work on it.",
-	"The gauge shows the cylinder's pressure, not the nip's. The same reading on another machine, or on a narrower web, is another nip.",
+	"The gauge shows the cylinder’s pressure, not the nip’s. The same reading on another machine, or on a narrower web, is another nip.",
 	"Raise tension from nothing, a little on both sides alike, only until the film lies flat.",
 }
 

@@ -105,7 +105,7 @@ func TestStartPressure(t *testing.T) {
 	if s.Load != 2000 || !(math.Abs(float64(s.Gauge)-1800*1.6/3.926991e-3) <= 1) || s.Mean != 0.2e6 || !(math.Abs(float64(s.Peak)-0.3e6) <= 1e-6) {
 		t.Errorf("%+v", s)
 	}
-	if len(s.Cautions) == 0 || !strings.Contains(strings.Join(s.Cautions, " "), "maker's manual") {
+	if len(s.Cautions) == 0 || !strings.Contains(strings.Join(s.Cautions, " "), "maker’s manual") {
 		t.Error("a start setting without its cautions")
 	}
 	// The roller's weight alone may be more than was wanted: then that is said.

@@ -2,6 +2,7 @@ package book
 
 import (
 	"cmp"
+	"io"
 	"slices"
 	"strings"
 
@@ -24,10 +25,40 @@ type answers interface {
 	DemoPrints() ([]tables.DemoPrint, error)
 	PlanShards() (map[string][]byte, error)
 	Windows() ([]tables.WindowValue, error)
+	MoistureIn(*shop.Room) ([]tables.SheetMoisture, error)
+	WindowAt(tables.WindowCase) (tables.WindowValue, error)
+	WindowsBySpeed(c tables.WindowCase, steps int) ([]tables.WindowValue, error)
+	WindowsByHumidity(c tables.WindowCase, steps int) ([]tables.WindowValue, error)
+	HumiditiesAt(tables.WindowCase, []quantity.Temperature) ([]tables.HumidityValue, error)
+	BondLine(tables.WindowCase, quantity.Temperature) (tables.BondCurve, error)
+	Profile(tables.WindowCase, quantity.Temperature) (tables.StackProfile, error)
+	WriteWindowColumns(io.Writer, []tables.WindowValue) error
 	WindowWorking(tables.WindowValue) (tables.Working, error)
 	WindowSpread(tables.WindowCase) ([]tables.Move, error)
 	Humidities() ([]tables.HumidityValue, error)
 	WindowPrints() ([]tables.WindowPrint, error)
+	Vapours() ([]tables.VapourValue, error)
+	Rolls() (tables.RollTable, error)
+	Cuts() ([]tables.CutValue, error)
+	WaitSpread(tables.WaitCase) ([]tables.WaitMove, error)
+	FaultKeys() ([]tables.FaultKey, error)
+	ClaimPrints() ([]tables.ClaimPrint, error)
+	Coolings() ([]tables.CoolingValue, error)
+	CoolingWorking(tables.CoolingValue) (tables.Working, error)
+	CoolingCurve(c tables.LaminateCase, way string) (tables.CoolingCurve, error)
+	Curls() ([]tables.CurlValue, error)
+	CurlWorking(tables.CurlValue) (tables.Working, error)
+	Grains() ([]tables.GrainValue, error)
+	Bond(tables.BondCase) (tables.BondValue, error)
+	Bonds() ([]tables.BondValue, error)
+	BondWorking(tables.BondValue) (tables.Working, error)
+	Start(film, laminator string) (tables.StartSettings, bool)
+	Afters() ([]tables.AfterValue, error)
+	After(tables.AfterCase) (tables.AfterValue, error)
+	AfterCurve(tables.AfterCase, quantity.Time) (tables.Curve, error)
+	UsualAfter(*shop.Ink, *shop.Medium) tables.AfterCase
+	FilmsOn(ink *shop.Ink, medium *shop.Medium, coverage string) []*shop.Film
+	stackAnswers
 }
 
 // waits is the whole table of waits with a way to find one.
@@ -53,14 +84,17 @@ func (w *waits) get(c tables.WaitCase) (tables.WaitValue, bool) {
 	return w.all[i], true
 }
 
+// printPath is where an ink's waits on a medium stand, with their workings.
+func printPath(ink, medium string) string { return "tables/waits/" + ink + "." + medium + ".html" }
+
 // workingHref is where the working of a wait stands.
 func workingHref(c tables.WaitCase) string {
-	return "/tables/waits-" + c.Ink + ".html#" + workingID(c)
+	return "/" + printPath(c.Ink, c.Medium) + "#" + workingID(c)
 }
 
 // workingID is the id of a wait's working on its page.
 func workingID(c tables.WaitCase) string {
-	return strings.Join([]string{c.Medium, c.Coverage, c.Storage, c.Room}, ".")
+	return strings.Join([]string{c.Coverage, c.Storage, c.Room}, ".")
 }
 
 // short is a name up to its first comma: "Hung up" for "Hung up, air on both sides".

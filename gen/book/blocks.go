@@ -15,14 +15,16 @@ import (
 	"github.com/yuin/goldmark/util"
 )
 
-// blockRenderer writes code blocks and tables our way: code with classes for
-// its colours, tables in a region that scrolls.
+// blockRenderer writes code blocks and tables our way, code with classes for
+// its colours and tables in a region that scrolls; and what our marks in
+// braces stand for.
 type blockRenderer struct{}
 
 // RegisterFuncs names the nodes that it writes.
 func (blockRenderer) RegisterFuncs(reg renderer.NodeRendererFuncRegisterer) {
 	reg.Register(ast.KindFencedCodeBlock, fencedCode)
 	reg.Register(extast.KindTable, table)
+	reg.Register(insertKind, renderInsert)
 }
 
 var codeFormat = chromahtml.New(chromahtml.WithClasses(true), chromahtml.ClassPrefix("c-"), chromahtml.WithCSSComments(false), chromahtml.TabWidth(4))
@@ -45,8 +47,8 @@ func fencedCode(w util.BufWriter, src []byte, n ast.Node, entering bool) (ast.Wa
 	if err := codeFormat.Format(&out, styles.Get("modus-operandi"), tokens); err != nil {
 		return ast.WalkStop, err
 	}
-	// The library makes every block a stop for the keyboard but names none.
-	_, _ = w.WriteString(strings.Replace(out.String(), `<pre tabindex="0"`, `<pre tabindex="0" role="group" aria-label="Example"`, 1))
+	// A long line scrolls sideways: the block is a stop for the keyboard, with a name.
+	_, _ = w.WriteString(strings.Replace(out.String(), "<pre", `<pre tabindex="0" role="group" aria-label="Example"`, 1))
 	return ast.WalkSkipChildren, nil
 }
 

@@ -5,6 +5,7 @@ import (
 	"os"
 	"path"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -15,14 +16,23 @@ import (
 
 var update = flag.Bool("update", false, "write the golden pages anew")
 
+// bare says that a page sets itself, without the layout: a chart, a form.
+func bare(p string) bool {
+	return strings.HasPrefix(p, "charts/waits") || strings.HasPrefix(p, "forms/test-")
+}
+
 // kinds is one page of each kind of the small handbook.
 var kinds = []string{
-	"index.html", "plan.html", "search.html", "glossary.html", "sources.html",
-	"tables/index.html", "tables/waits.html", "tables/waits-test-solvent.html",
+	"index.html", "plan.html", "search.html", "glossary.html", "index-az.html", "sources.html",
+	"tables/index.html", "tables/waits.html", "tables/waits/test-solvent.test-vinyl.html",
+	"tables/after.html", "tables/after/test-solvent.test-vinyl.open.html", "tables/vapour.html", "tables/rolls.html",
 	"materials/index.html", "materials/inks/test-solvent.html", "materials/media/test-vinyl.html",
 	"materials/films/test-cold.html", "materials/laminators/small-wide.html", "materials/rooms/back-room.html",
-	"chapters/index.html", "chapters/trying.html", "charts/index.html", "charts/waits-a3.html",
+	"chapters/index.html", "chapters/trying.html", "charts/index.html", "charts/waits-a3.html", "forms/index.html", "forms/test-form.html", "forms/test-card-small-wide.html",
 }
+
+// editionStamp is a stamp in the head or the foot of a page.
+var editionStamp = regexp.MustCompile(`\b[A-Z0-9]{2}-[A-Z0-9]{2}\b`)
 
 // TestGolden compares the text inside main of one page of each kind, and one
 // whole page, with what was looked at and found good.
@@ -38,6 +48,9 @@ func TestGolden(t *testing.T) {
 			_, text, _ = strings.Cut(text, "<main")
 			text, _, _ = strings.Cut(text, "</main>")
 			text = "<main" + text + "</main>\n"
+		}
+		if p == "search.html" { // the edition's stamp changes with any page
+			text = editionStamp.ReplaceAllString(text, "XX-XX")
 		}
 		golden := filepath.Join("testdata", "golden", strings.ReplaceAll(p, "/", "_"))
 		if *update {
@@ -143,22 +156,23 @@ func TestEveryPage(t *testing.T) {
 		if language != "en-GB" {
 			t.Errorf("%s: the language %q", p, language)
 		}
-		if !slices.Contains([]string{"index.html", "search.html", "sources.html"}, p) && !strings.HasPrefix(p, "charts/waits") && current != 1 {
+		if !slices.Contains([]string{"index.html", "search.html", "sources.html"}, p) && !bare(p) && current != 1 {
 			t.Errorf("%s: %d open tabs", p, current)
 		}
 	}
 }
 
-// TestDemoBookHasNoProblems builds the chapters that come with the program on
-// a shop that lacks their materials: only computed blocks may complain, and
-// they must.
+// TestChaptersOfTheProgramOnAnotherShop builds the chapters that come with the
+// program on a shop that lacks their materials: only what names a material may
+// complain, and it must. The words of the program lead somewhere in any shop.
 func TestChaptersOfTheProgramOnAnotherShop(t *testing.T) {
 	_, problems := Build(smallTables(t), content.Files, templates.Files)
 	if len(problems) == 0 {
 		t.Fatal("the small shop has no eco-solvent ink, yet nothing complains")
 	}
 	for _, p := range problems {
-		if !strings.HasPrefix(p.File, "content/") || !strings.HasPrefix(p.Message, "no ") {
+		names := strings.HasPrefix(p.Message, "no ") || strings.HasPrefix(p.Message, `the link "../materials/`)
+		if !strings.HasPrefix(p.File, "content/") || p.File == "content/words.yaml" || !names {
 			t.Errorf("an unexpected problem: %s", p)
 		}
 	}

@@ -17,14 +17,24 @@ type chapter struct {
 	Body             template.HTML
 	Headings         []heading
 	links            []link
+	checks           []selfCheck
 }
 
-// compute makes what a computed block asks for. It reports problems itself.
-type compute func(b computedBlock) template.HTML
+// shopData is what chapters ask of the shop's data.
+type shopData interface {
+	// compute makes what a computed block asks for. It reports problems itself.
+	compute(computedBlock) template.HTML
+	// value sets a quantity of a record into a text.
+	value(kind, id, field string) (template.HTML, error)
+	// caution sets the shop's cautions of these ids.
+	caution(ids []string) (template.HTML, error)
+	// mark sets the mark of a source into a text.
+	mark(source string) (template.HTML, error)
+}
 
 // readChapters reads every Markdown file at the top of the content folder, in
 // the order that they give themselves.
-func readChapters(content fs.FS, make compute, p *problems) []*chapter {
+func readChapters(content fs.FS, d shopData, p *problems) []*chapter {
 	names, err := fs.Glob(content, "*.md")
 	if err != nil || len(names) == 0 {
 		return nil
@@ -48,7 +58,7 @@ func readChapters(content fs.FS, make compute, p *problems) []*chapter {
 			continue
 		}
 		first[s] = name
-		list = append(list, readChapter(name, src, slugs, make, p))
+		list = append(list, readChapter(name, src, slugs, d, p))
 	}
 	sort.SliceStable(list, func(i, j int) bool {
 		if list[i].Order != list[j].Order {
@@ -62,17 +72,17 @@ func readChapters(content fs.FS, make compute, p *problems) []*chapter {
 // contentName is how a chapter's file is named in problems.
 func contentName(name string) string { return "content/" + name }
 
-func readChapter(name string, src []byte, slugs map[string]string, make compute, p *problems) *chapter {
+func readChapter(name string, src []byte, slugs map[string]string, d shopData, p *problems) *chapter {
 	c := &chapter{Slug: chapterSlug(name), File: contentName(name)}
 	c.Page = slugs[c.Slug]
 	src = []byte(strings.ReplaceAll(string(src), "\r\n", "\n"))
 	ix := newLineIndex(c.File, src)
 	var from int
 	c.front, from = readFront(ix, p)
-	r := &reader{ix: ix, file: name, page: c.Page, problems: p, ids: map[string]bool{}, slugs: slugs}
+	r := &reader{ix: ix, file: name, page: c.Page, problems: p, data: d, ids: map[string]bool{}, slugs: slugs}
 	r.checkText(src)
-	c.Body = r.body(from, make)
-	c.Headings, c.links = r.headings, r.links
+	c.Body = r.body(from)
+	c.Headings, c.links, c.checks = r.headings, r.links, r.checks
 	return c
 }
 
@@ -85,7 +95,7 @@ func (r *reader) checkText(src []byte) {
 
 // body renders a chapter's text: blocks in their order, margin notes set
 // beside the run of blocks that they follow.
-func (r *reader) body(from int, make compute) template.HTML {
+func (r *reader) body(from int) template.HTML {
 	src := blank(r.ix.src, from)
 	doc := r.parse(src, 0)
 	var page flow
@@ -108,7 +118,7 @@ func (r *reader) body(from int, make compute) template.HTML {
 				figure++
 				block := r.computed(b)
 				block.ID = fmt.Sprintf("computed-%d", figure)
-				page.block(make(block))
+				page.block(r.data.compute(block))
 				continue
 			}
 		}

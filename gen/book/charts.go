@@ -2,189 +2,172 @@ package book
 
 import (
 	"fmt"
+	"slices"
 	"strings"
-
-	"laydown/gen/quantity"
-	"laydown/gen/shop"
-	"laydown/gen/tables"
 )
 
-// wallChart is one sheet of the chart of waits.
+// wallChart is a chart, or one sheet of it on a paper.
 type wallChart struct {
-	Paper        paper
-	Sheet, Of    int
-	Title, Where string
-	Kept         string // how the prints of the coverages' columns wait
-	Heads        []gridHead
-	Rows         []chartRow
-	Stamp        string
-	Path         string
-	From, To     int // rows, counted from 1
+	Kind               string // in its path: waits, windows-<laminator>
+	Title, Where       string
+	First              string       // what the rows are
+	For                string       // tells it from other charts of its title
+	Groups             []chartGroup // labels over the heads
+	Heads              []gridHead
+	Rows               []chartRow
+	Advice             string // how to read it
+	Hazard, HazardText string
+	Names              string // what the smaller lines under names are
+
+	Layout    chartLayout
+	Sheet, Of int
+	Imprint   string // the line beside the stamp
+	Stamp     string
+	Path      string
+	From, To  int // rows, counted from 1
 }
 
-// chartRow is one print on a wall chart.
+// chartGroup is a label over one head or more.
+type chartGroup struct {
+	Text string
+	Span int
+}
+
+// chartRow is one row of a wall chart: its name, what stands under it, and its
+// values.
 type chartRow struct {
-	Ink, Medium string
-	Tall        bool
-	Cells       []gridCell
+	Name, Under string
+	Cells       []chartCell
 }
 
-// height is a row's height in mm.
-func (r chartRow) height(p paper) float64 {
-	if r.Tall {
-		return tallRowCaps * p.Cap
-	}
-	return rowCaps * p.Cap
+// chartCell is one value, of a line or more, or a verdict in its place.
+type chartCell struct {
+	Lines   []chartLine
+	Verdict string
+	Said    string // what the verdict's mark means, for those who listen
+	Word    string // the same for all to read, under the mark
 }
 
-// chartPages adds the wall charts of waits on each paper that the shop asks
-// for, their style sheets, and the list of stamps.
+// chartLine is a number with the same in another unit under it.
+type chartLine struct{ Text, Under string }
+
+// chartList is a chart with its sheets on every paper, as the list of stamps
+// shows it.
+type chartList struct {
+	Title, For string
+	Papers     []chartSheets
+}
+
+// chartSheets are the sheets of a chart on one paper.
+type chartSheets struct {
+	Paper  paper
+	Sheets []wallChart
+}
+
+// chartPages adds every wall chart on each paper that the shop asks for, their
+// style sheets, and the list of stamps.
 func (b *builder) chartPages() {
-	var all []wallChart
-	for _, name := range b.shop.Front.Charts.Paper {
-		for _, p := range papers {
-			if p.Name == name {
-				all = append(all, b.waitCharts(p)...)
-				b.file("style/paper-"+p.Slug()+".css", []byte(p.CSS()))
+	var lists []chartList
+	for _, chart := range b.wallCharts() {
+		l := chartList{Title: chart.Title, For: chart.For}
+		for _, name := range b.shop.Front.Charts.Paper {
+			for _, p := range papers {
+				if p.Name == name {
+					l.Papers = append(l.Papers, chartSheets{p, b.sheets(chart, p)})
+				}
 			}
 		}
-	}
-	for _, c := range all {
-		b.add(page{Path: c.Path, Kind: "wallchart", Title: c.Title + ", " + c.Paper.Name + ", sheet " + fmt.Sprint(c.Sheet), Tab: "Charts", Bare: true, Data: c})
-	}
-	b.add(page{Path: "charts/index.html", Kind: "charts", Title: "Wall charts", Lead: "To print, laminate and hang. The stamp tells whether the one on the wall is still right.", Tab: "Charts", Data: all, Found: "list", Also: []string{"poster", "stamp"}})
-}
-
-// rowsOf is the rows of one sheet: from, up to and without to.
-type rowsOf struct{ from, to int }
-
-// split parts rows into sheets of a paper: each takes what fits.
-func split(p paper, rows []chartRow) []rowsOf {
-	var sheets []rowsOf
-	first, used := 0, 0.0
-	for i, r := range rows {
-		if i > first && used+r.height(p) > p.roomForRows() {
-			sheets = append(sheets, rowsOf{first, i})
-			first, used = i, 0
+		for _, on := range l.Papers {
+			for _, c := range on.Sheets {
+				b.add(page{Path: c.Path, Kind: "wallchart", Title: c.Title + ", " + on.Paper.Name + ", sheet " + fmt.Sprint(c.Sheet), Tab: "Charts", Bare: true, Data: c})
+			}
 		}
-		used += r.height(p)
+		lists = append(lists, l)
 	}
-	if first < len(rows) {
-		sheets = append(sheets, rowsOf{first, len(rows)})
-	}
-	return sheets
+	b.add(page{Path: "charts/index.html", Kind: "charts", Title: "Wall charts", Lead: "To print, laminate and hang. The stamp tells whether the one on the wall is still right.", Tab: "Charts", Data: lists, Found: "list", Also: []string{"poster", "stamp"}})
 }
 
-// waitCharts sets the shop's list of prints on as many sheets of a paper as it
-// takes.
-func (b *builder) waitCharts(p paper) []wallChart {
-	heads, rows := b.chartRows(p)
-	room, storage := b.shop.Room(b.shop.Front.Room.ID), b.shop.Storage(b.shop.Front.Storage.ID)
-	sheets := split(p, rows)
-	charts := make([]wallChart, len(sheets))
-	for i, s := range sheets {
-		c := &charts[i]
-		*c = wallChart{Paper: p, Sheet: i + 1, Of: len(sheets), Title: "Hours to wait",
-			Where: upperFirst(room.Name) + ", " + climate(room), Kept: lowerFirst(short(storage.Name)),
-			Heads: heads, Rows: rows[s.from:s.to], From: s.from + 1, To: s.to}
-		c.Path = "charts/waits-" + p.Slug() + ".html"
-		if len(sheets) > 1 {
-			c.Path = fmt.Sprintf("charts/waits-%s-%d.html", p.Slug(), i+1)
+// wallCharts are the charts that the shop has rows for.
+func (b *builder) wallCharts() []wallChart {
+	var list []wallChart
+	if c, ok := b.cautionChart(); ok {
+		list = append(list, c)
+	}
+	if c := b.waitChart(); len(c.Rows) > 0 {
+		list = append(list, c)
+	}
+	list = append(list, b.matrixCharts()...)
+	list = append(list, b.windowCharts()...)
+	if c, ok := b.stackChart(); ok {
+		list = append(list, c)
+	}
+	list = append(list, b.noticeCharts()...)
+	// Charts of fault keys follow here.
+	return list
+}
+
+// Headed says that the chart has heads as large as its numbers.
+func (c wallChart) Headed() bool {
+	return slices.ContainsFunc(c.Heads, func(h gridHead) bool { return h.Top != "" })
+}
+
+// sheets sets a chart on as many sheets of a paper as it takes, and adds the
+// style sheet that they share.
+func (b *builder) sheets(chart wallChart, p paper) []wallChart {
+	chart.Imprint = b.imprint(chart, p, 99, 99)
+	chart.Layout = layOut(chart, p)
+	b.file("style/chart-"+chart.Layout.Slug+".css", []byte(chart.Layout.CSS()))
+	parts := chart.Layout.split(chart.Rows)
+	list := make([]wallChart, len(parts))
+	for i, s := range parts {
+		c := chart
+		c.Sheet, c.Of, c.From, c.To = i+1, len(parts), s.from+1, s.to
+		c.Rows = chart.Rows[s.from:s.to]
+		c.Imprint = b.imprint(chart, p, c.Sheet, c.Of)
+		c.Path = "charts/" + c.Layout.Slug + ".html"
+		if c.Of > 1 {
+			c.Path = fmt.Sprintf("charts/%s-%d.html", c.Layout.Slug, c.Sheet)
 		}
 		c.Stamp = c.stamp()
+		list[i] = c
 	}
-	return charts
+	return list
+}
+
+// imprint is the line beside the stamp: whose it is, of what day, which sheet,
+// and from how far it reads.
+func (b *builder) imprint(c wallChart, p paper, sheet, of int) string {
+	front := b.shop.Front
+	text := fmt.Sprintf("%s. Revised %s. %s, sheet %d of %d. Headings and numbers read from %s, %s from %s.",
+		front.Name, day(front.Revised, "2 January 2006"), p.Name, sheet, of, p.Far(), c.Names, p.Near())
+	if front.Invented {
+		text += " Invented demo data."
+	}
+	return text
 }
 
 // stamp is the code of what a sheet says, whatever paper it is on.
 func (c wallChart) stamp() string {
 	var parts [][]byte
 	put := func(words ...string) { parts = append(parts, []byte(strings.Join(words, "\x00"))) }
-	put(c.Title, c.Where, c.Kept)
+	put(c.Title, c.Where, c.Advice, c.Hazard, c.HazardText)
+	for _, g := range c.Groups {
+		put(g.Text, fmt.Sprint(g.Span))
+	}
 	for _, h := range c.Heads {
 		put(h.Top, h.Under)
 	}
 	for _, r := range c.Rows {
-		put(r.Ink, r.Medium)
+		put(r.Name, r.Under)
 		for _, cell := range r.Cells {
-			put(cell.Text, cell.Verdict)
+			put("", cell.Verdict)
+			if cell.Word != "" {
+				put(cell.Word)
+			}
+			for _, line := range cell.Lines {
+				put(line.Text, line.Under)
+			}
 		}
 	}
 	return stamp(parts...)
-}
-
-// chartRows makes the rows: each coverage in the usual storage and room, then
-// normal coverage in the coldest room, then on a tight roll or in a stack.
-func (b *builder) chartRows(p paper) ([]gridHead, []chartRow) {
-	cold := b.coldestRoom()
-	heads := []gridHead{{Top: "light"}, {Top: "normal"}, {Top: "heavy"},
-		{Top: quantity.Metric(cold.Temperature.Best), Under: "normal, " + lowerFirst(short(cold.Name)) + " " + quantity.Imperial(cold.Temperature.Best)},
-		{Top: "tight", Under: "normal, rolled or stacked"}}
-	width, _ := p.content()
-	names := (width - p.column()*float64(len(heads))) / p.Cap
-	var rows []chartRow
-	for _, pair := range b.shop.Front.Charts.Waits {
-		ink, m := b.shop.Ink(pair.Ink.ID), b.shop.Medium(pair.Medium.ID)
-		if ink == nil || m == nil {
-			continue
-		}
-		c := b.usual(ink, m)
-		r := chartRow{Ink: upperFirst(ink.Name), Medium: "on " + lowerFirst(short(m.Name)) + weightOf(m), Tall: textWidth(upperFirst(ink.Name)) > names-0.4}
-		for _, coverage := range tables.Coverages {
-			one := c
-			one.Coverage = coverage
-			r.Cells = append(r.Cells, b.chartCell(one))
-		}
-		one := c
-		one.Room = cold.ID
-		r.Cells = append(r.Cells, b.chartCell(one))
-		r.Cells = append(r.Cells, b.shutIn(c, m))
-		rows = append(rows, r)
-	}
-	return heads, rows
-}
-
-// weightOf tells papers of one name apart by their weight.
-func weightOf(m *shop.Medium) string {
-	if m.Class != "paper" && m.Class != "board" && m.Class != "photo" {
-		return ""
-	}
-	finish := ""
-	if m.Class == "paper" && m.Coated && !strings.Contains(short(m.Name), m.Finish) {
-		finish = " " + m.Finish
-	}
-	return finish + " " + quantity.Metric(m.Grammage.Best)
-}
-
-func (b *builder) chartCell(c tables.WaitCase) gridCell {
-	v, ok := b.waits.get(c)
-	if !ok {
-		return gridCell{}
-	}
-	cell := waitCell(v)
-	if !v.Dries {
-		cell.Text = ""
-	}
-	return cell
-}
-
-// shutIn is the wait of a print without air at its face.
-func (b *builder) shutIn(c tables.WaitCase, m *shop.Medium) gridCell {
-	for _, s := range b.answers.StoragesFor(m) {
-		if s.Kind == "tight-roll" || s.Kind == "stack" {
-			c.Storage = s.ID
-			return b.chartCell(c)
-		}
-	}
-	return gridCell{}
-}
-
-func (b *builder) coldestRoom() *shop.Room {
-	cold := b.shop.Rooms[0]
-	for _, r := range b.shop.Rooms {
-		if r.Temperature.Best < cold.Temperature.Best {
-			cold = r
-		}
-	}
-	return cold
 }

@@ -15,24 +15,24 @@ import (
 func TestChartsFit(t *testing.T) {
 	for _, p := range papers {
 		for _, n := range []int{1, 5, 6, 15, 40} {
-			rows := make([]chartRow, n)
-			for i := range rows {
-				rows[i] = chartRow{Ink: fmt.Sprint("ink ", i), Tall: i%3 == 0}
+			c := wallChart{Kind: "test", Title: "Hours", Heads: []gridHead{{Top: "light"}}, Groups: []chartGroup{{"coverage", 1}}, Rows: make([]chartRow, n)}
+			for i := range c.Rows {
+				c.Rows[i] = chartRow{Name: strings.Repeat("ink and more ink ", 1+i%3), Under: "on paper", Cells: []chartCell{{Lines: []chartLine{{"24", ""}}}}}
 			}
-			sheets := split(p, rows)
+			l := layOut(c, p)
 			next := 0
-			for k, s := range sheets {
+			for k, s := range l.split(c.Rows) {
 				used := 0.0
-				for _, r := range rows[s.from:s.to] {
-					used += r.height(p)
+				for _, r := range c.Rows[s.from:s.to] {
+					used += l.height(r)
 				}
 				if s.from != next || s.to <= s.from {
 					t.Fatalf("%s, %d rows: sheet %d holds rows %d to %d after %d", p.Name, n, k+1, s.from, s.to, next)
 				}
-				if used > p.roomForRows() {
-					t.Errorf("%s, %d rows: sheet %d needs %.1f mm of %.1f", p.Name, n, k+1, used, p.roomForRows())
+				if used > l.room() {
+					t.Errorf("%s, %d rows: sheet %d needs %.1f mm of %.1f", p.Name, n, k+1, used, l.room())
 				}
-				if k+1 < len(sheets) && used+rows[s.to].height(p) <= p.roomForRows() {
+				if s.to < n && used+l.height(c.Rows[s.to]) <= l.room() {
 					t.Errorf("%s, %d rows: sheet %d has room for one more", p.Name, n, k+1)
 				}
 				next = s.to
@@ -40,6 +40,53 @@ func TestChartsFit(t *testing.T) {
 			if next != n {
 				t.Errorf("%s: %d of %d rows are on a sheet", p.Name, next, n)
 			}
+		}
+	}
+}
+
+// TestChartRowsGrow: whatever makes a row or a column need more, it gets.
+func TestChartRowsGrow(t *testing.T) {
+	cell := func(lines ...chartLine) []chartCell { return []chartCell{{Lines: lines}} }
+	base := chartRow{Name: "Ink", Under: "on paper", Cells: cell(chartLine{"24", ""})}
+	c := wallChart{Title: "Hours", Heads: []gridHead{{Top: "light"}}, Groups: []chartGroup{{"kept", 1}}, Rows: []chartRow{base}}
+	l := layOut(c, papers[0])
+	for name, r := range map[string]chartRow{
+		"a name of two lines":   {Name: strings.Repeat("name ", 20), Under: base.Under, Cells: base.Cells},
+		"a medium of two lines": {Name: base.Name, Under: strings.Repeat("paper ", 20), Cells: base.Cells},
+		"two ranges":            {Name: base.Name, Under: base.Under, Cells: cell(chartLine{"99–116", "210–241"}, chartLine{"95–104", "203–219"})},
+	} {
+		if l.height(r) <= l.height(base) {
+			t.Errorf("%s: the row stays at %.1f mm", name, l.height(base))
+		}
+	}
+	wide := c
+	wide.Rows = []chartRow{{Name: "Ink", Cells: cell(chartLine{"118–127", "244–261"})}}
+	if w := layOut(wide, papers[0]); w.Columns[0] <= l.Columns[0] || w.names >= l.names {
+		t.Errorf("a range leaves the column at %.1f caps and the names %.1f", w.Columns[0], w.names)
+	}
+	long := c
+	long.Advice = strings.Repeat("advice ", 60)
+	if layOut(long, papers[0]).room() >= l.room() {
+		t.Error("a long advice takes nothing from the rows")
+	}
+}
+
+// TestLinesOf: where a browser breaks lines we count one.
+func TestLinesOf(t *testing.T) {
+	for _, row := range []struct {
+		text  string
+		width float64
+		want  int
+	}{
+		{"", 10, 1},
+		{"Latex", 10, 1},
+		{"Eco-solvent inkjet", 100, 1},
+		{"Eco-solvent inkjet", 12, 2}, // Eco-solvent is 10.4, inkjet 4.9 cap heights
+		{"Eco-solvent inkjet", 8, 3},  // Eco- 3.2, solvent 6.4
+		{"inkjet\u00a0g/m²", 6, 1},    // nothing breaks at a hard space
+	} {
+		if got := linesOf(row.text, row.width); got != row.want {
+			t.Errorf("%q in %g caps: %d lines, want %d", row.text, row.width, got, row.want)
 		}
 	}
 }
@@ -61,11 +108,12 @@ func TestPapers(t *testing.T) {
 		if p.Name == "A3" && (p.Cap < 10 || p.Distance() < 2) {
 			t.Errorf("A3: capitals of %g mm read from %g m, want 10 mm and 2 m", p.Cap, p.Distance())
 		}
-		size := fmt.Sprintf("@page { size: %smm %smm; margin: 0 }", short4(p.Width), short4(p.Height))
-		if !strings.HasPrefix(p.CSS(), size) {
-			t.Errorf("%s: the style sheet begins %.60q, want %q", p.Name, p.CSS(), size)
+		l := layOut(wallChart{Title: "Hours to wait"}, p)
+		size := fmt.Sprintf("@page { size: %smm %smm; margin: 0 }", decimals(p.Width, 1), decimals(p.Height, 1))
+		if css := l.CSS(); !strings.HasPrefix(css, size) {
+			t.Errorf("%s: the style sheet begins %.60q, want %q", p.Name, css, size)
 		}
-		if p.roomForRows() < 3*tallRowCaps*p.Cap {
+		if l.room() < 3*l.height(chartRow{Name: "ink", Under: "on paper"}) {
 			t.Errorf("%s: not even three rows fit", p.Name)
 		}
 	}
@@ -74,7 +122,7 @@ func TestPapers(t *testing.T) {
 // TestStampFollowsContent: a sheet's stamp changes with what it says and with
 // nothing else.
 func TestStampFollowsContent(t *testing.T) {
-	c := wallChart{Title: "Hours", Rows: []chartRow{{Ink: "a", Cells: []gridCell{{Text: "24"}}}}}
+	c := wallChart{Title: "Hours", Rows: []chartRow{{Name: "a", Cells: []chartCell{{Lines: []chartLine{{Text: "24"}}}}}}}
 	first := c.stamp()
 	if len(first) != 5 || first[2] != '-' {
 		t.Errorf("the stamp %q, want one like K7-Q2", first)
@@ -88,7 +136,7 @@ func TestStampFollowsContent(t *testing.T) {
 	if c.stamp() != first {
 		t.Error("the stamp changes with the sheet's number")
 	}
-	c.Rows[0].Cells[0].Text = "25"
+	c.Rows[0].Cells[0].Lines[0].Text = "25"
 	if c.stamp() == first {
 		t.Error("the stamp stays when an hour changes")
 	}

@@ -3,6 +3,7 @@ package book
 import (
 	"fmt"
 	"html/template"
+	"maps"
 	"slices"
 	"strings"
 
@@ -10,18 +11,42 @@ import (
 	"laydown/gen/tables"
 )
 
-// The kinds of computed blocks and the keys that each takes beside show. The
-// first of a key's letters says whether it must be there.
-var computedKinds = map[string][]string{
-	"waits":       {"!ink", "!medium", "coverage", "storage", "title"},
-	"residue":     {"!ink", "!medium", "coverage", "storage", "room", "title"},
-	"storages":    {"!ink", "!medium", "coverage", "room", "title"},
-	"coverages":   {"!ink", "!medium", "storage", "title"},
-	"history":     {"!ink", "!medium", "coverage", "storage", "room", "!history", "title"},
-	"demo-prints": {},
-	"warnings":    {},
+// computedKind is a kind of computed block: the keys that it takes beside show,
+// those that must be there with a ! before them, and what it makes.
+type computedKind struct {
+	takes []string
+	make  func(*builder, asked) template.HTML
+}
 
-	"window-predictions": {},
+var computedKinds = map[string]computedKind{
+	"waits":       {[]string{"!ink", "!medium", "coverage", "storage", "title"}, (*builder).computedWaits},
+	"residue":     {[]string{"!ink", "!medium", "coverage", "storage", "room", "title"}, (*builder).computedResidue},
+	"storages":    {[]string{"!ink", "!medium", "coverage", "room", "title"}, (*builder).computedStorages},
+	"coverages":   {[]string{"!ink", "!medium", "storage", "title"}, (*builder).computedCoverages},
+	"history":     {[]string{"!ink", "!medium", "coverage", "storage", "room", "!history", "title"}, (*builder).computedHistory},
+	"after":       {[]string{"!ink", "!medium", "!film", "back", "spent", "title"}, (*builder).computedAfter},
+	"claims":      {nil, (*builder).computedClaims},
+	"demo-prints": {nil, (*builder).computedDemoPrints},
+	"warnings":    {nil, (*builder).computedWarnings},
+
+	"windows":            {[]string{"!film", "medium", "machine", "speed", "title"}, (*builder).computedWindows},
+	"window-speed":       {[]string{"!film", "!medium", "!machine", "title"}, (*builder).computedWindowSpeed},
+	"window-humidity":    {[]string{"!film", "!medium", "!machine", "speed", "title"}, (*builder).computedWindowHumidity},
+	"bond-line":          {[]string{"!film", "!medium", "!machine", "speed", "set", "title"}, (*builder).computedBondLine},
+	"stack-profile":      {[]string{"!film", "!medium", "!machine", "speed", "set", "title"}, (*builder).computedProfile},
+	"humidity":           {[]string{"!film", "!machine", "medium", "set", "title"}, (*builder).computedHumidity},
+	"window-predictions": {nil, (*builder).computedWindowPrints},
+
+	"grain-feed":  {nil, (*builder).computedGrainFeed},
+	"grain-tests": {nil, (*builder).computedGrainTests},
+	"curl-axes":   {nil, (*builder).computedCurlAxes},
+	"nip-wrap":    {[]string{"!machine", "title"}, (*builder).computedNipWrap},
+	"roll":        {[]string{"film", "title"}, (*builder).computedRoll},
+	"wet-out":     {[]string{"!ink", "!medium", "!film", "!machine", "title"}, (*builder).computedWetOut},
+
+	"stack-border": {[]string{"!medium", "from-room", "!to-room"}, (*builder).computedStackBorder},
+	"acclimatise":  {[]string{"medium", "parcel", "title"}, (*builder).computedAcclimatise},
+	"driven-ahead": {[]string{"!medium", "from-room"}, (*builder).computedDriven},
 }
 
 // asked is a computed block with its records found.
@@ -29,41 +54,27 @@ type asked struct {
 	computedBlock
 	ink       *shop.Ink
 	medium    *shop.Medium
+	films     []*shop.Film
 	storages  []string
 	coverages []string
 	room      *shop.Room
+	heat      askedHeat
 }
 
 // compute makes what a computed block asks for.
 func (b *builder) compute(block computedBlock) template.HTML {
 	show := block.Keys["show"]
-	takes, ok := computedKinds[show]
+	kind, ok := computedKinds[show]
 	if !ok {
-		b.problems.add(block.where("show"), fmt.Sprintf("show: %q is none of coverages, demo-prints, history, residue, storages, waits, warnings, window-predictions", show))
+		b.problems.add(block.where("show"), fmt.Sprintf("show: %q is none of %s", show, strings.Join(slices.Sorted(maps.Keys(computedKinds)), ", ")))
 		return ""
 	}
 	before := len(b.problems.list)
-	a := b.read(block, takes)
+	a := b.read(block, kind.takes)
 	if len(b.problems.list) > before {
 		return ""
 	}
-	switch show {
-	case "waits":
-		return b.computedWaits(a)
-	case "storages":
-		return b.computedStorages(a)
-	case "coverages":
-		return b.computedCoverages(a)
-	case "residue":
-		return b.computedResidue(a)
-	case "history":
-		return b.computedHistory(a)
-	case "demo-prints":
-		return b.computedDemoPrints(a)
-	case "window-predictions":
-		return b.computedWindowPrints(a)
-	}
-	return b.computedWarnings()
+	return kind.make(b, a)
 }
 
 // where is the place of a key, or of the block where the key is not there.
@@ -97,13 +108,24 @@ func (b *builder) read(block computedBlock, takes []string) asked {
 			b.unknown(block.where("ink"), "inks", "ink", id)
 		}
 	}
-	if id, ok := block.Keys["medium"]; ok {
+	// What names a film without an ink is about heat, and reads its media as a list.
+	heat := slices.Contains(takes, "!film") && !slices.Contains(takes, "!ink")
+	if id, ok := block.Keys["medium"]; ok && !heat {
 		if a.medium = b.shop.Medium(id); a.medium == nil {
 			b.unknown(block.where("medium"), "media", "medium", id)
 		}
 	}
 	if a.ink != nil && a.medium != nil && !b.shop.PrintsOn(a.ink, a.medium) {
 		b.problems.add(block.where("medium"), fmt.Sprintf("%s is not printed with %s", a.medium.ID, a.ink.ID))
+	}
+	if text, ok := block.Keys["film"]; ok && !heat {
+		for _, id := range words(text) {
+			f := b.shop.Film(id)
+			if f == nil {
+				b.unknown(block.where("film"), "films", "film", id)
+			}
+			a.films = append(a.films, f)
+		}
 	}
 	a.room = b.shop.Room(b.shop.Front.Room.ID)
 	if id, ok := block.Keys["room"]; ok {
@@ -120,7 +142,9 @@ func (b *builder) read(block computedBlock, takes []string) asked {
 			}
 		}
 	}
-	if a.medium != nil {
+	if heat && block.Keys["film"] != "" {
+		b.readHeat(&a)
+	} else if a.medium != nil {
 		a.storages = b.readStorages(block, a.medium)
 	}
 	return a

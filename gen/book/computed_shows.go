@@ -186,8 +186,25 @@ func (b *builder) windowRows() ([]demoRow, error) {
 	return rows, nil
 }
 
+// computedClaims is the table of the claims about laminates.
+func (b *builder) computedClaims(a asked) template.HTML {
+	return b.predictionTable(a, "Laminates", b.claimRows)
+}
+
+func (b *builder) claimRows() ([]demoRow, error) {
+	prints, err := b.answers.ClaimPrints()
+	if err != nil {
+		return nil, err
+	}
+	var rows []demoRow
+	for _, p := range prints {
+		rows = append(rows, demoRow{Name: p.Name, Expected: p.Expected, Got: p.Got, Source: p.Source, Hit: p.Hit})
+	}
+	return rows, nil
+}
+
 // computedWarnings lists what the makers' figures and the physics disagree on.
-func (b *builder) computedWarnings() template.HTML {
+func (b *builder) computedWarnings(asked) template.HTML {
 	l := list{}
 	for _, w := range b.answers.Warnings() {
 		it := item{Text: w.Text}

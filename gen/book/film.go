@@ -1,15 +1,17 @@
 package book
 
 import (
+	"html/template"
 	"strings"
 
 	"laydown/gen/book/draw"
 	"laydown/gen/quantity"
 	"laydown/gen/shop"
+	"laydown/gen/tables"
 )
 
 func (b *builder) filmPage(f *shop.Film) materialPage {
-	p := materialPage{}
+	p := materialPage{Cautions: tables.FilmCautions(f)}
 	total := f.BaseThickness.Best + f.AdhesiveThickness.Best
 	p.Big = append(p.Big, bigQuantity("Thickness", total, "film and adhesive together"))
 	p.Big = append(p.Big, filmHeat(f)...)
@@ -24,13 +26,54 @@ func (b *builder) filmPage(f *shop.Film) materialPage {
 			p.Words = append(p.Words, "The maker’s figure and the physics disagree. "+w.Text)
 		}
 	}
-	p.Drawing = figure(draw.Section("section", "The layers of "+lowerFirst(f.Name), b.section(nil, f)), "Cut through the film above a print.", "")
+	p.Drawing = figure(draw.Section("section", "The layers of "+lowerFirst(f.Name), b.section(nil, f)), "Cut through the film above a print.", "") + b.filmDrawings(f)
 	p.Lists = append(p.Lists, b.printsUnder(f)...)
+	p.Lists = append(p.Lists, b.rollList(f)...)
 	if l, ok := b.measureFirst(f); ok {
 		p.Lists = append(p.Lists, l)
 	}
 	p.Sheets = b.filmSheets(f)
 	return p
+}
+
+// filmDrawings are a hot film's window against speed and against humidity, on the
+// print and in the machine that its maker speaks of.
+func (b *builder) filmDrawings(f *shop.Film) template.HTML {
+	p, ok := b.makersPair(f)
+	if !ok {
+		return ""
+	}
+	c := b.hotCase(p, p.machine.Usual.Best)
+	return b.drawings("materials/films/"+f.ID+".html",
+		func() (template.HTML, error) {
+			return b.drawWindowSpeed("speed", "Window against speed: "+p.name(), c)
+		},
+		func() (template.HTML, error) {
+			return b.drawWindowHumidity("damp", "Window against humidity: "+p.name(), c)
+		})
+}
+
+// makersPair is the film on the medium and in the machine that its maker speaks
+// of, or those nearest to it.
+func (b *builder) makersPair(f *shop.Film) (hotPair, bool) {
+	m := b.makersMachine(f)
+	if m == nil {
+		return hotPair{}, false
+	}
+	return b.ordinary(f, m)
+}
+
+// drawings makes a page's drawings, one after another.
+func (b *builder) drawings(page string, makes ...func() (template.HTML, error)) template.HTML {
+	var all template.HTML
+	for _, make := range makes {
+		drawing, err := make()
+		if err != nil {
+			b.fault(page, err)
+		}
+		all += drawing
+	}
+	return all
 }
 
 // filmHeat is what the film's maker says of the rollers: one number or none.

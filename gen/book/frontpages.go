@@ -1,43 +1,10 @@
 package book
 
-import (
-	"errors"
-	"fmt"
-	"io/fs"
-	"slices"
-	"strings"
-
-	"laydown/gen/book/search"
-	"laydown/gen/tables"
-)
-
-// wordsFile is the glossary's file in the content folder.
-const wordsFile = "words.yaml"
-
-// words reads the glossary.
-func (b *builder) words() search.Words {
-	data, err := fs.ReadFile(b.content, wordsFile)
-	if errors.Is(err, fs.ErrNotExist) {
-		return search.Words{}
-	}
-	if err != nil {
-		b.fault(contentName(wordsFile), err)
-		return search.Words{}
-	}
-	w, err := search.ReadWords(contentName(wordsFile), data)
-	if err != nil {
-		for _, line := range strings.Split(err.Error(), "\n") {
-			b.problems.addLine(line)
-		}
-	}
-	return w
-}
+import "laydown/gen/tables"
 
 // frontPage is the first page's data.
 type frontPage struct {
-	Waits     grid
-	Readiness *chapter // nil where the content has no such chapter
-	Drying    *chapter
+	Waits grid
 }
 
 // planPage is what the plan's form offers.
@@ -83,14 +50,11 @@ var kindSays = []struct{ kind, says string }{
 	{"invented", "Made up for the demonstration."},
 }
 
-func (b *builder) frontPages(w search.Words) {
-	b.add(page{Path: "index.html", Kind: "front", Title: b.shop.Front.Name, Lead: "The bench book: what to wait for, what to lay over it, and why.", Data: frontPage{b.chartGrid(), b.chapter("readiness"), b.chapter("drying")}})
+func (b *builder) frontPages() {
+	b.add(page{Path: "index.html", Kind: "front", Title: b.shop.Front.Name, Lead: "The bench book: what to wait for, what to lay over it, and why.", Data: frontPage{b.chartGrid()}})
 	b.add(page{Path: "plan.html", Kind: "plan", Title: "Job plan", Lead: "Is this print ready, and what goes over it?", Tab: "Plan",
 		Scripts: []string{"plan.js", "plan-page.js"}, Data: b.planPage(), Found: "plan", Also: []string{"job ticket", "ready by", "can I laminate"}, Weight: 1.5})
 	b.add(page{Path: "search.html", Kind: "search", Title: "Ask the book", Lead: "An ink, a film, a fault, a temperature: slang and slips are understood."})
-	terms := slices.Clone(w.Terms)
-	slices.SortStableFunc(terms, byName(func(t search.Term) string { return t.Term }))
-	b.add(page{Path: "glossary.html", Kind: "glossary", Title: "A–Z", Lead: "The words of this book, and what else people call them.", Tab: "A–Z", Data: letters(terms)})
 	b.add(page{Path: "sources.html", Kind: "sources", Title: "Sources", Lead: "Where every value in this edition comes from, and what that is worth.", Data: b.sourceGroups()})
 }
 
@@ -176,22 +140,4 @@ func (b *builder) sourceGroups() []sourceGroup {
 		}
 	}
 	return groups
-}
-
-// letter is the terms that begin with one letter.
-type letter struct {
-	Letter string
-	Terms  []search.Term
-}
-
-func letters(terms []search.Term) []letter {
-	var list []letter
-	for _, t := range terms {
-		l := strings.ToUpper(fmt.Sprintf("%.1s", t.Term))
-		if len(list) == 0 || list[len(list)-1].Letter != l {
-			list = append(list, letter{Letter: l})
-		}
-		list[len(list)-1].Terms = append(list[len(list)-1].Terms, t)
-	}
-	return list
 }

@@ -18,6 +18,8 @@ type grid struct {
 	Signs   []sign // the small letters in it and what they say
 	Note    string // a sentence more about its cells
 	Wide    bool   // needs the whole width
+	More    *way   // to a larger table
+	Roomy   bool   // its cells hold words: on a narrow screen it scrolls before they break
 }
 
 type gridHead struct{ Top, Under, Href string }

@@ -2,7 +2,6 @@ package book
 
 import (
 	"bytes"
-	"fmt"
 	"io"
 
 	"laydown/gen/quantity"
@@ -10,27 +9,21 @@ import (
 	"laydown/gen/tables"
 )
 
-// heatPages adds the tables of windows and of humidities, and a page of
-// workings for each hot film.
+// heatPages adds the tables of windows and of humidities, and a page for each pair
+// of a hot film and a medium in a machine.
 func (b *builder) heatPages() {
 	films := b.hotFilms()
 	if len(films) == 0 {
 		return
 	}
-	p := gridsPage{JSON: "/tables/windows.json", CSV: "/tables/windows.csv"}
-	for _, f := range films {
-		g := b.windowGrid(f)
-		g.ID = "film-" + f.ID
-		g.Caption = upperFirst(f.Name) + ": set temperature, °C with °F under it"
-		p.Parts = append(p.Parts, gridsPart{Name: f.Name, More: "/tables/windows-" + f.ID + ".html", Grid: g})
-		b.add(page{Path: "tables/windows-" + f.ID + ".html", Kind: "filmwindows", Title: "Windows: " + f.Name,
-			Lead: "Set temperatures at every listed speed in every room, and how they come about.", Tab: "Tables", Scripts: []string{"unfold.js"}, Data: b.filmWindows(f)})
-	}
-	b.add(page{Path: "tables/windows.html", Kind: "grids", Title: "Temperature windows", Lead: "The lowest and the highest set temperature of each hot film on each medium, machine by machine.",
-		Tab: "Tables", Data: p, Found: "table", Also: []string{"roller temperature", "heat setting", "what temperature"}, Weight: 1.5})
+	b.add(page{Path: "tables/windows.html", Kind: "windows", Title: "Temperature windows", Lead: "The lowest and the highest set temperature of each hot film on each medium, machine by machine.",
+		Tab: "Tables", Scripts: []string{"filter.js"}, Data: b.windowsTable(films), Found: "table", Also: []string{"roller temperature", "heat setting", "what temperature"}, Weight: 1.5})
 	b.export("tables/windows.csv", func(w io.Writer) error { return tables.WriteWindowsCSV(w, b.windows.all) })
-	b.export("tables/windows.json", func(w io.Writer) error { return tables.WriteWindowsJSON(w, b.windows.all) })
-	b.humidityPage(films)
+	b.export("tables/windows.json", func(w io.Writer) error { return b.answers.WriteWindowColumns(w, b.windows.all) })
+	for _, p := range b.hotPairs(nil, nil, nil) {
+		b.pairPage(p)
+	}
+	b.humidityPages(films)
 }
 
 // export adds a file that a table writes.
@@ -42,17 +35,6 @@ func (b *builder) export(path string, write func(io.Writer) error) {
 	b.file(path, data.Bytes())
 }
 
-// gridsPage is a page of tables one under another, film by film.
-type gridsPage struct {
-	CSV, JSON string
-	Parts     []gridsPart
-}
-
-type gridsPart struct {
-	Name, More string
-	Grid       grid
-}
-
 // hotFilms are the hot films that some machine lays on some medium.
 func (b *builder) hotFilms() []*shop.Film {
 	var list []*shop.Film
@@ -62,136 +44,6 @@ func (b *builder) hotFilms() []*shop.Film {
 		}
 	}
 	return list
-}
-
-// filmWindowsPage is every window of one film.
-type filmWindowsPage struct {
-	Film  *shop.Film
-	Heads []gridHead
-	Pairs []pairWindows
-	Note  string
-}
-
-// pairWindows are the windows of a film on a medium in a machine, speeds down,
-// rooms across, with the working at the usual speed in the shop's room.
-type pairWindows struct {
-	ID, Name string
-	Rows     []speedWindows
-	Working  string // what it is the working of
-	Steps    []windowStep
-	Notes    []string
-}
-
-type speedWindows struct {
-	Speed string
-	Cells []windowEntry
-}
-
-type windowEntry struct{ ID, Text, Under, Why string }
-
-type windowStep struct {
-	Symbol, Text, Shown string
-	Source              *sourceView
-}
-
-func (b *builder) filmWindows(f *shop.Film) filmWindowsPage {
-	p := filmWindowsPage{Film: f, Note: twoRanges}
-	for _, r := range b.shop.Rooms {
-		p.Heads = append(p.Heads, roomHead(r))
-	}
-	room := b.shop.Room(b.shop.Front.Room.ID)
-	for _, pair := range b.hotPairs(f, nil, nil) {
-		w := pairWindows{ID: pair.medium.ID + "." + pair.machine.ID, Name: lowerFirst(pair.medium.Name) + ", " + lowerFirst(pair.machine.Name)}
-		for i, v := range tables.Speeds(pair.machine) {
-			row := speedWindows{Speed: pace(v)}
-			for _, k := range b.inRooms(pair, i) {
-				row.Cells = append(row.Cells, b.windowEntry(k))
-			}
-			w.Rows = append(w.Rows, row)
-		}
-		w.Working = pace(pair.machine.Usual.Best) + ", " + lowerFirst(room.Name)
-		b.windowSteps(&w, b.here(pair))
-		p.Pairs = append(p.Pairs, w)
-	}
-	return p
-}
-
-func (b *builder) windowSteps(w *pairWindows, k windowKey) {
-	v, ok := b.windows.get(k)
-	if !ok {
-		return
-	}
-	working, err := b.answers.WindowWorking(v)
-	if err != nil {
-		b.fault("tables/windows-"+k.film+".html", err)
-		return
-	}
-	for _, s := range working.Steps {
-		w.Steps = append(w.Steps, windowStep{s.Symbol, s.Text, s.Shown, b.source(s.Source)})
-	}
-	w.Notes = working.Notes
-}
-
-// windowEntry is one window with its anchor.
-func (b *builder) windowEntry(k windowKey) windowEntry {
-	e := windowEntry{ID: windowID(k)}
-	v, ok := b.windows.get(k)
-	switch {
-	case !ok:
-	case !v.Open():
-		e.Why = why(v)
-	default:
-		c := windowCell(v, k)
-		e.Text, e.Under = c.Text+"\u00a0°C", c.Under+"\u00a0°F"
-		if c.Then != "" {
-			e.Text, e.Under = c.Text+", then "+c.Then+"\u00a0°C", c.Under+", then "+c.ThenUnder+"\u00a0°F"
-		}
-	}
-	return e
-}
-
-// humidityPage adds the highest humidity for a film, a medium and a setting.
-func (b *builder) humidityPage(films []*shop.Film) {
-	list, err := b.answers.Humidities()
-	if err != nil {
-		b.fault("tables/humidity.html", err)
-		return
-	}
-	p := gridsPage{JSON: "/tables/humidity.json", CSV: "/tables/humidity.csv"}
-	steps := len(tables.SetSteps)
-	for _, f := range films {
-		g := grid{ID: "film-" + f.ID, Caption: upperFirst(f.Name) + ": highest relative humidity of the sheet in %, by set temperature", Corner: "usual speed, 23 °C 73 °F", Wide: true,
-			Note: fmt.Sprintf("“any” is anything up to %.0f %%; an empty cell is a setting that will not do however dry the sheet is.", tables.HumidityMost*100)}
-		for _, c := range tables.SetSteps {
-			g.Heads = append(g.Heads, gridHead{Top: fmt.Sprintf("%.0f\u00a0°C", c), Under: fmt.Sprintf("%.0f\u00a0°F", fahrenheit(c))})
-		}
-		for i := 0; i+steps <= len(list); i += steps {
-			if list[i].Film == f.ID {
-				g.Rows = append(g.Rows, b.humidityRow(f, list[i:i+steps]))
-			}
-		}
-		p.Parts = append(p.Parts, gridsPart{Name: f.Name, More: "/tables/windows-" + f.ID + ".html", Grid: g})
-	}
-	b.add(page{Path: "tables/humidity.html", Kind: "grids", Title: "How damp the sheet may be", Lead: "The highest relative humidity that a sheet may be in balance with, for a hot film, a medium and a set temperature.",
-		Tab: "Tables", Data: p, Found: "table", Also: []string{"damp paper", "moisture limit", "steam bubbles"}})
-	b.export("tables/humidity.csv", func(w io.Writer) error { return tables.WriteHumiditiesCSV(w, list) })
-	b.export("tables/humidity.json", func(w io.Writer) error { return tables.WriteHumiditiesJSON(w, list) })
-}
-
-func (b *builder) humidityRow(f *shop.Film, values []tables.HumidityValue) gridRow {
-	pair := hotPair{f, b.shop.Medium(values[0].Medium), b.shop.Laminator(values[0].Laminator)}
-	r := gridRow{Name: pair.medium.Name, Under: lowerFirst(short(pair.machine.Name)), Href: "/materials/media/" + pair.medium.ID + ".html"}
-	for _, v := range values {
-		c := gridCell{}
-		if v.Runs {
-			c = gridCell{Text: fmt.Sprintf("%.0f", v.Humidity.Percent()), Href: windowHref(b.here(pair))}
-			if v.Free {
-				c.Text = "any"
-			}
-		}
-		r.Cells = append(r.Cells, c)
-	}
-	return r
 }
 
 // windowsOn is the table of windows on a medium, film by machine.
@@ -211,7 +63,7 @@ func (b *builder) windowsOn(medium *shop.Medium) (grid, bool) {
 		for _, m := range machines {
 			keys = append(keys, b.here(hotPair{f, medium, m}))
 		}
-		g.Rows = append(g.Rows, b.windowRow(f.Name, "", "/materials/films/"+f.ID+".html", keys))
+		g.Rows = append(g.Rows, windowRow(f.Name, "", "/materials/films/"+f.ID+".html", b.ofTable(keys)))
 	}
 	return g.withWindowSigns(), len(g.Rows) > 0
 }
@@ -226,7 +78,7 @@ func (b *builder) windowsIn(machine *shop.Laminator) (grid, bool) {
 		if !ok {
 			continue
 		}
-		g.Rows = append(g.Rows, b.windowRow(f.Name, "on "+lowerFirst(pair.medium.Name), "/materials/films/"+f.ID+".html", atSpeeds(pair, room.ID)))
+		g.Rows = append(g.Rows, windowRow(f.Name, "on "+lowerFirst(pair.medium.Name), "/materials/films/"+f.ID+".html", b.ofTable(atSpeeds(pair, room.ID))))
 	}
 	return g.withWindowSigns(), len(g.Rows) > 0
 }
@@ -234,22 +86,16 @@ func (b *builder) windowsIn(machine *shop.Laminator) (grid, bool) {
 // measureFirst lists what moves the bounds of a film's window, in its maker's
 // case, over the spread of each input: the first moves them most.
 func (b *builder) measureFirst(f *shop.Film) (list, bool) {
-	machine := b.makersMachine(f)
-	if machine == nil {
-		return list{}, false
-	}
-	pair, ok := b.ordinary(f, machine)
+	pair, ok := b.makersPair(f)
 	if !ok {
 		return list{}, false
 	}
-	room := b.shop.Room(b.shop.Front.Room.ID)
-	moves, err := b.answers.WindowSpread(tables.WindowCase{Film: f.ID, Medium: pair.medium.ID, Laminator: machine.ID,
-		Speed: machine.Usual.Best, Temperature: room.Temperature.Best, Humidity: room.Humidity.Best})
+	moves, err := b.answers.WindowSpread(b.hotCase(pair, pair.machine.Usual.Best))
 	if err != nil {
 		b.fault("materials/films/"+f.ID+".html", err)
 		return list{}, false
 	}
-	l := list{Name: "What to measure first", Lead: "How far a bound of the window moves over the spread of each input: on " + lowerFirst(pair.medium.Name) + ", " + lowerFirst(machine.Name) + ", usual speed."}
+	l := list{Name: "What to measure first", Lead: "How far a bound of the window moves over the spread of each input: on " + lowerFirst(pair.medium.Name) + ", " + lowerFirst(pair.machine.Name) + ", usual speed."}
 	for _, m := range moves {
 		l.Items = append(l.Items, item{Text: upperFirst(m.Input), Under: "moves it by " + quantity.Both(m.Size())})
 	}

@@ -19,15 +19,24 @@ var driesBy = map[string]string{
 
 func (b *builder) inkPage(ink *shop.Ink) materialPage {
 	media := b.mediaOf(ink)
-	p := materialPage{}
+	p := materialPage{Cautions: tables.InkCautions(ink)}
 	if len(media) > 0 {
 		c := b.usual(ink, media[0])
 		p.Big = b.inkNumbers(ink, media[0], c)
 		p.Grids = append(p.Grids, b.inkByMedium(ink, media), b.coverageByRoom(ink, media[0]))
+		if g, ok := b.afterDays(ink, media[0]); ok {
+			p.Grids = append(p.Grids, g)
+		}
 		p.Drawing = b.drawCoverages("residue", c)
 	}
 	p.Words = append(p.Words, "How it gets ready: "+driesBy[ink.Dries]+".")
 	p.Lists = append(p.Lists, b.inkLists(ink)...)
+	if len(media) > 0 {
+		if l, ok := b.measureWaitFirst(b.usual(ink, media[0])); ok {
+			p.Lists = append(p.Lists, l)
+		}
+	}
+	p.Lists = append(p.Lists, b.vapourList(ink)...)
 	p.Sheets = b.inkSheets(ink)
 	return p
 }

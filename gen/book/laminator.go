@@ -6,11 +6,12 @@ import (
 
 	"laydown/gen/quantity"
 	"laydown/gen/shop"
+	"laydown/gen/tables"
 )
 
 // laminatorPage is a machine: what it runs and its data.
 func (b *builder) laminatorPage(m *shop.Laminator) materialPage {
-	p := materialPage{}
+	p := materialPage{Cautions: tables.MachineCautions(m)}
 	p.Big = append(p.Big, bigQuantity("Takes up to", m.Width.Best, "across the rollers"))
 	if m.SensedAt == "none" && m.Hottest.Best < 320 {
 		p.Big = append(p.Big, bigQuantity("Warms to", m.Hottest.Best, "at most"))
@@ -24,7 +25,7 @@ func (b *builder) laminatorPage(m *shop.Laminator) materialPage {
 			l.Items = append(l.Items, item{Text: upperFirst(f.Name), Href: "/materials/films/" + f.ID + ".html", Under: f.Class + ", " + quantity.Both(f.BaseThickness.Best+f.AdhesiveThickness.Best)})
 		}
 	}
-	p.Lists = []list{l}
+	p.Lists = []list{l, b.markList(m)}
 	if g, ok := b.windowsIn(m); ok {
 		p.Grids = append(p.Grids, g)
 	}
@@ -57,5 +58,8 @@ func (b *builder) laminatorSheets(m *shop.Laminator) []*sheet {
 	value(r, "load on the nip", m.NipLoad)
 	value(r, "an unheated lower roller settles at", m.LowerRoller)
 	value(r, "warms up in", m.WarmUp)
+	for _, other := range m.Rollers {
+		value(r, "diameter of the "+other.Name, other.Diameter)
+	}
 	return []*sheet{s, r}
 }

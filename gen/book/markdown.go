@@ -18,11 +18,12 @@ import (
 )
 
 // markdown is the one setting of the Markdown library: tables, definition
-// lists, ids on headings, our renderers for code and tables. Raw HTML stays
-// off. Safe for concurrent use.
+// lists, ids on headings, our marks in braces, our renderers for code and
+// tables. Raw HTML stays off. Safe for concurrent use.
 var markdown = goldmark.New(
 	goldmark.WithExtensions(extension.Table, extension.DefinitionList),
-	goldmark.WithParserOptions(parser.WithAutoHeadingID(), parser.WithHeadingAttribute()),
+	goldmark.WithParserOptions(parser.WithAutoHeadingID(), parser.WithHeadingAttribute(),
+		parser.WithInlineParsers(util.Prioritized(insertParser{}, 150))),
 	goldmark.WithRendererOptions(renderer.WithNodeRenderers(util.Prioritized(blockRenderer{}, 100))),
 )
 
@@ -39,9 +40,11 @@ type reader struct {
 	file     string // name in the content folder
 	page     string // path of the page it becomes
 	problems *problems
+	data     shopData
 	ids      map[string]bool
 	headings []heading
 	links    []link
+	checks   []selfCheck
 	tables   int
 	base     int    // where the stretch begins that is being read
 	level    int    // of the last heading
@@ -90,6 +93,8 @@ func (r *reader) check(n ast.Node, src []byte) {
 		n.Destination = []byte(r.link(string(plainURL(n.Destination)), r.at(n)))
 	case *ast.AutoLink:
 		r.link(string(n.URL(src)), r.at(n))
+	case *insert:
+		r.insert(n)
 	case *extast.Table:
 		r.tables++
 		n.SetAttributeString("data-id", []byte("table-"+strconv.Itoa(r.tables)))

@@ -46,11 +46,16 @@ func TestProblems(t *testing.T) {
 		{"a block in a list", "- A\n\n  ```note\n  x\n  ```\n", []string{"8:3: a block note inside a list or a quotation: put it on its own"}},
 		{"a question without a reason", "```question\nWhat?\n\na) A\nb) B\nright: a\n```\n", []string{"6:1: a question says why, in a line because:"}},
 		{"a right answer that is no choice", "```question\nWhat?\n\na) A\nb) B\nright: c\nbecause: so\n```\n", []string{`6:1: right: "c" is none of the question's choices`}},
-		{"a computed block of no kind", "```computed\nshow: wait\n```\n", []string{`7:1: show: "wait" is none of coverages, demo-prints, history, residue, storages, waits, warnings, window-predictions`}},
+		{"a computed block of no kind", "```computed\nshow: wait\n```\n", []string{`7:1: show: "wait" is none of acclimatise, after, bond-line, claims, coverages, curl-axes, demo-prints, driven-ahead, grain-feed, grain-tests, history, humidity, nip-wrap, residue, roll, stack-border, stack-profile, storages, waits, warnings, wet-out, window-humidity, window-predictions, window-speed, windows`}},
 		{"a computed block that lacks an ink", "```computed\nshow: waits\nmedium: test-vinyl\n```\n", []string{"6:1: this computed block needs ink:"}},
 		{"an ink nearly right", "```computed\nshow: waits\nink: test-solvnt\nmedium: test-vinyl\n```\n", []string{`8:1: no ink is called "test-solvnt"; did you mean "test-solvent"?`}},
 		{"an ink on the wrong medium", "```computed\nshow: waits\nink: test-toner\nmedium: test-vinyl\n```\n", []string{"9:1: test-vinyl is not printed with test-toner"}},
 		{"a key that the kind does not take", "```computed\nshow: waits\nink: test-solvent\nmedium: test-vinyl\nhistory: 6 h hung\n```\n", []string{"10:1: history: a computed block that shows waits does not take it"}},
+		{"a film that is not there", "```computed\nshow: after\nink: test-solvent\nmedium: test-vinyl\nfilm: test-cool\n```\n", []string{`10:1: no film is called "test-cool"; did you mean "test-cold"?`}},
+		{"a back of no kind", "```computed\nshow: after\nink: test-solvent\nmedium: test-vinyl\nfilm: test-cold\nback: shut\n```\n", []string{`11:1: back: "shut" is none of open, film, mounted`}},
+		{"a share that is none", "```computed\nshow: after\nink: test-solvent\nmedium: test-vinyl\nfilm: test-cold\nspent: 6 h\n```\n", []string{`11:1: spent: "6 h" is not a fraction: h is a time; write it like 50 %`}},
+		{"a share beyond the whole", "```computed\nshow: after\nink: test-solvent\nmedium: test-vinyl\nfilm: test-cold\nspent: 120 %\n```\n", []string{"10:1: 1.2 of its wait: a share from 0 to 1"}},
+		{"what stays of a toner", "```computed\nshow: after\nink: test-toner\nmedium: test-paper\nfilm: test-cold\n```\n", []string{"10:1: Test toner has no carrier that would stay"}},
 		{"a coverage of no kind", "```computed\nshow: residue\nink: test-solvent\nmedium: test-vinyl\ncoverage: light, dark\n```\n", []string{`10:1: coverage: "dark" is none of light, normal, heavy`}},
 	}
 	for _, row := range rows {

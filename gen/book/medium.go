@@ -11,7 +11,7 @@ import (
 )
 
 func (b *builder) mediumPage(m *shop.Medium) materialPage {
-	p := materialPage{}
+	p := materialPage{Cautions: tables.MediumCautions(m)}
 	inks := b.inksOf(m)
 	for i, ink := range inks {
 		if i == 3 {
@@ -23,6 +23,12 @@ func (b *builder) mediumPage(m *shop.Medium) materialPage {
 		p.Grids = append(p.Grids, b.mediumByInk(m, inks))
 	}
 	if g, ok := b.windowsOn(m); ok {
+		p.Grids = append(p.Grids, g)
+	}
+	if g, ok := b.stacksOf(m); ok {
+		p.Grids = append(p.Grids, g)
+	}
+	if g, ok := b.wrappedOf(m); ok {
 		p.Grids = append(p.Grids, g)
 	}
 	p.Lists = b.filmsOn(m, inks)
@@ -123,10 +129,7 @@ func (b *builder) section(m *shop.Medium, f *shop.Film) []draw.Layer {
 			draw.Layer{Matter: draw.FibreMatter, Name: "print", Thickness: 120e-6})
 	}
 	layers = append(layers, draw.Layer{Matter: draw.InkMatter, Name: "ink or toner", Thickness: 2e-6})
-	body := draw.PlasticMatter
-	if m.Class == "paper" || m.Class == "board" || m.Class == "canvas" || m.FibreShare.Best > 0.4 {
-		body = draw.FibreMatter
-	}
+	body := bodyOf(m)
 	if d := m.Drying; d != nil && d.Absorbs.Best < m.Thickness.Best*0.95 {
 		return append(layers,
 			draw.Layer{Matter: draw.CoatMatter, Name: "takes up the carrier:", Size: quantity.Both(d.Absorbs.Best), Thickness: float64(d.Absorbs.Best)},

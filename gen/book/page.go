@@ -19,8 +19,11 @@ type page struct {
 	Lead    string // the line under the title
 	Tab     string // of the thumb index; empty for none
 	Scripts []string
+	Styles  []string // beside the book's own
 	Data    any
 	Bare    bool // sets itself, without the layout: a wall chart
+
+	Cautions []string // ids of those that what it shows calls for, whatever its words
 
 	Found  string   // what a hit of the search says it is: ink, chapter …; empty keeps it out
 	Also   []string // other names
@@ -38,6 +41,7 @@ type tab struct {
 // thumbs are the tabs in their order.
 var thumbs = []tab{
 	{Name: "Plan", Href: "/plan.html"},
+	{Name: "Faults", Href: "/faults/index.html"},
 	{Name: "Materials", Href: "/materials/index.html"},
 	{Name: "Tables", Href: "/tables/index.html"},
 	{Name: "Learn", Href: "/chapters/index.html"},

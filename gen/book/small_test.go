@@ -90,6 +90,15 @@ medium: test-vinyl
 coverage: light, heavy
 ~~~
 
+~~~computed
+show: after
+ink: test-solvent
+medium: test-vinyl
+film: test-cold
+back: open, mounted
+spent: 40 %
+~~~
+
 ~~~yaml
 films:
   - id: one # a comment

@@ -62,6 +62,9 @@ func (b *builder) checkLinks(views []view) {
 		if fault == "" || reported[u.page+"\x00/"+target+hash(fragment)] {
 			continue
 		}
+		if u.page == trainingPath && len(reported) > 0 {
+			continue // it repeats what the chapters say
+		}
 		if index[u.page] == nil {
 			for _, f := range b.files {
 				if f.Path == u.page {
@@ -74,13 +77,13 @@ func (b *builder) checkLinks(views []view) {
 }
 
 // faultyChapters are the pages of chapters that were already reported, where
-// their author wrote what is wrong.
+// their author wrote what is wrong, and with them the book that repeats them.
 func (b *builder) faultyChapters() map[string]bool {
 	pages := map[string]bool{}
 	for _, c := range b.chapters {
 		for _, p := range b.problems.list {
 			if p.File == c.File {
-				pages[c.Page] = true
+				pages[c.Page], pages[trainingPath] = true, true
 			}
 		}
 	}

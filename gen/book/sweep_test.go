@@ -19,11 +19,11 @@ func TestSweepFindsPlantedFaults(t *testing.T) {
 		{"a dead place", `<a href="/plan.html#none">x</a>`, `the link "plan.html#none": the page has no place called "none"`},
 	}
 	for _, row := range rows {
-		files := onlyTemplates(t, "glossary.html", `{{define "main"}}`+row.main+`{{end}}`)
+		files := onlyTemplates(t, "search.html", `{{define "main"}}`+row.main+`{{end}}`)
 		_, problems := Build(smallTables(t), smallContent(), files)
 		var got []string
 		for _, p := range problems {
-			if p.File != "glossary.html" {
+			if p.File != "search.html" {
 				t.Errorf("%s: a problem elsewhere: %s", row.name, p)
 			}
 			got = append(got, p.Message)
@@ -87,5 +87,10 @@ func TestSections(t *testing.T) {
 	want := []section{{"", "", "Before & all."}, {"one", "One two", "Text kept without"}, {"b", "B", "end"}}
 	if !slices.Equal(got, want) {
 		t.Errorf("got %q, want %q", got, want)
+	}
+	got = sections(`<select><option>a</option></select><table class="facts"><tr><th>width</th><td class="value">635 mm <small>25 in</small></td><td class="spread">from 1 to 2</td><td class="source"><a>x</a></td></tr><tr><th>width</th><td class="value">1 m</td></tr></table>` +
+		`<table class="grid of2"><caption>Hours</caption><thead><tr><th>room</th></tr></thead><tbody><tr><th>vinyl <small>hung</small></th><td>no window</td></tr><tr><th>vinyl <small>rack</small></th></tr></tbody></table><table><td>plain <small>kept</small></td></table>`)
+	if text := got[0].Text; text != "width 635 mm 1 m Hours plain kept" {
+		t.Errorf("got %q", text)
 	}
 }

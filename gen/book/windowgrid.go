@@ -2,6 +2,7 @@ package book
 
 import (
 	"slices"
+	"strings"
 
 	"laydown/gen/quantity"
 	"laydown/gen/shop"
@@ -19,12 +20,12 @@ var windowSigns = []sign{
 var limitSigns = map[string]string{"gas": "s", "medium": "c", "film": "f", "laminator": "l"}
 
 // twoRanges explains a cell with two ranges.
-const twoRanges = "Where a cell has two ranges, set the upper one for the first piece and the lower one once the cover has cooled."
+const twoRanges = "Where a cell has two ranges, no one setting serves both: the first piece needs its own until the cover has cooled."
 
 // windowCell is the cell of a window: its range in °C with °F under it, twice
 // where the first piece and the steady run want different settings.
-func windowCell(v tables.WindowValue, k windowKey) gridCell {
-	c := gridCell{Href: windowHref(k)}
+func windowCell(v tables.WindowValue, href string) gridCell {
+	c := gridCell{Href: href}
 	if !v.Open() {
 		c.Verdict, c.Text = "refuse", "no window"
 		return c
@@ -38,11 +39,16 @@ func windowCell(v tables.WindowValue, k windowKey) gridCell {
 		c.setRange(tables.Span{Low: max(first.Low, steady.Low), High: min(first.High, steady.High)})
 	} else {
 		c.setRange(first)
+		c.Under = "first: " + unbrokenRange(c.Under)
 		c.Then, c.ThenUnder = inUnits(steady)
+		c.ThenUnder = "then: " + unbrokenRange(c.ThenUnder)
 	}
 	c.Sign = limitSigns[limit]
 	return c
 }
+
+// unbrokenRange keeps a range on one line of a narrow cell.
+func unbrokenRange(text string) string { return strings.ReplaceAll(text, "–", "\u2060–\u2060") }
 
 func (c *gridCell) setRange(s tables.Span) { c.Text, c.Under = inUnits(s) }
 
@@ -51,27 +57,44 @@ func inUnits(s tables.Span) (celsius, other string) {
 	return rangeText(s.Low, s.High), rangeText(fahrenheit(s.Low), fahrenheit(s.High))
 }
 
-// windowRow makes the cells of a row from windows; one that the table lacks
+// linked is a window with the place of its working. Not there where the machine
+// does not take the pair.
+type linked struct {
+	tables.WindowValue
+	href  string
+	there bool
+}
+
+// ofTable are windows of the table.
+func (b *builder) ofTable(keys []windowKey) []linked {
+	list := make([]linked, len(keys))
+	for i, k := range keys {
+		v, ok := b.windows.get(k)
+		list[i] = linked{v, windowHref(k), ok}
+	}
+	return list
+}
+
+// windowRow makes the cells of a row from windows; one that is not there
 // leaves its cell empty. A row without any window is one cell that says why.
-func (b *builder) windowRow(name, under, href string, keys []windowKey) gridRow {
+func windowRow(name, under, href string, list []linked) gridRow {
 	r := gridRow{Name: name, Under: under, Href: href}
 	none, whole := 0, gridCell{}
-	for _, k := range keys {
-		v, ok := b.windows.get(k)
-		if !ok {
+	for _, w := range list {
+		if !w.there {
 			r.Cells = append(r.Cells, gridCell{})
 			continue
 		}
-		cell := windowCell(v, k)
-		if !v.Open() {
+		cell := windowCell(w.WindowValue, w.href)
+		if !w.Open() {
 			if none == 0 {
-				whole = gridCell{Text: why(v), Href: cell.Href, Verdict: "refuse"}
+				whole = gridCell{Text: why(w.WindowValue), Href: cell.Href, Verdict: "refuse"}
 			}
 			none++
 		}
 		r.Cells = append(r.Cells, cell)
 	}
-	if none > 0 && none == len(keys) {
+	if none > 0 && none == len(list) {
 		r.Whole = &whole
 	}
 	for _, s := range windowSigns {
@@ -125,7 +148,7 @@ func (b *builder) windowGrid(film *shop.Film) grid {
 		for _, m := range machines {
 			keys = append(keys, b.here(hotPair{film, medium, m}))
 		}
-		r := b.windowRow(medium.Name, "", "/materials/media/"+medium.ID+".html", keys)
+		r := windowRow(medium.Name, "", "/materials/media/"+medium.ID+".html", b.ofTable(keys))
 		r.Yours = film.Rollers != nil && film.Rollers.Medium.ID == medium.ID
 		g.Rows = append(g.Rows, r)
 	}

@@ -20,14 +20,19 @@ type windowKey struct {
 
 // windows is the whole table of windows with a way to find one.
 type windows struct {
-	all  []tables.WindowValue
-	find map[windowKey]int
+	all   []tables.WindowValue
+	find  map[windowKey]int
+	pairs []hotPair // each once, in the order of the data
 }
 
 func newWindows(all []tables.WindowValue, s *shop.Shop) *windows {
 	w := &windows{all: all, find: make(map[windowKey]int, len(all))}
 	for i, v := range all {
-		speed := slices.Index(tables.Speeds(s.Laminator(v.Laminator)), v.Speed)
+		p := hotPair{s.Film(v.Film), s.Medium(v.Medium), s.Laminator(v.Laminator)}
+		if len(w.pairs) == 0 || w.pairs[len(w.pairs)-1] != p { // a pair's windows stand together
+			w.pairs = append(w.pairs, p)
+		}
+		speed := slices.Index(tables.Speeds(p.machine), v.Speed)
 		w.find[windowKey{v.Film, v.Medium, v.Laminator, speed, v.Room}] = i
 	}
 	return w
@@ -47,15 +52,16 @@ func usualSpeed(m *shop.Laminator) int {
 	return slices.Index(tables.Speeds(m), m.Usual.Best)
 }
 
-// windowHref is where the working of a window stands.
-func windowHref(k windowKey) string {
-	return "/tables/windows-" + k.film + ".html#" + windowID(k)
+// path is where the pair's windows stand, with their working.
+func (k windowKey) path() string {
+	return "tables/windows/" + k.film + "." + k.medium + "." + k.laminator + ".html"
 }
 
-// windowID is the id of a window's limits on its film's page.
-func windowID(k windowKey) string {
-	return fmt.Sprintf("%s.%s.%d.%s", k.medium, k.laminator, k.speed, k.room)
-}
+// windowHref is where a window stands.
+func windowHref(k windowKey) string { return "/" + k.path() + "#" + windowID(k) }
+
+// windowID is the id of a window on its pair's page.
+func windowID(k windowKey) string { return fmt.Sprintf("%d.%s", k.speed, k.room) }
 
 // pace writes a speed in both systems.
 func pace(v quantity.Speed) string { return quantity.Both(v) }
@@ -81,14 +87,10 @@ func (b *builder) here(p hotPair) windowKey {
 // any, in the order of the data.
 func (b *builder) hotPairs(film *shop.Film, medium *shop.Medium, machine *shop.Laminator) []hotPair {
 	var list []hotPair
-	seen := map[hotPair]bool{}
-	for _, v := range b.windows.all {
-		p := hotPair{b.shop.Film(v.Film), b.shop.Medium(v.Medium), b.shop.Laminator(v.Laminator)}
-		if seen[p] || film != nil && p.film != film || medium != nil && p.medium != medium || machine != nil && p.machine != machine {
-			continue
+	for _, p := range b.windows.pairs {
+		if (film == nil || p.film == film) && (medium == nil || p.medium == medium) && (machine == nil || p.machine == machine) {
+			list = append(list, p)
 		}
-		seen[p] = true
-		list = append(list, p)
 	}
 	return list
 }

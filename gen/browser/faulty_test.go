@@ -104,6 +104,7 @@ var planted = []struct{ page, check, want string }{
 	{"chart-cut-a4.html", "paper", "hides"},
 	{"chart-shrunk-a4.html", "paper", "print would shrink it or cut it off"},
 	{"chart-tiny-a4.html", "paper", `"48" has capitals of`},
+	{"chart-over-a4.html", "paper", "into the foot"},
 	{"chart-nameless.html", "paper", "tells no paper"},
 }
 

@@ -71,6 +71,7 @@ func jobs(s *shop.Shop, n int) []tables.Job {
 			Sheet:     one("", "", "320x450 mm", "450x320mm", "12x18 in", "roll", "1700x900 mm", "A3"),
 			Back:      one("", "open", "film", "mounted"),
 			StackRH:   one("", "", "", "35 %", "50%", "61 %", "95 %"),
+			Pieces:    one("", "", "", "", "1", "2", "7", "25", " 40 ", "480", "480", "12", one("0", "many", "2.5", "+3")),
 		}
 		if m := s.Laminator(list[i].Laminator); m != nil && r.IntN(2) > 0 {
 			speeds := tables.Speeds(m) // the page holds windows for these
@@ -93,21 +94,27 @@ func jobs(s *shop.Shop, n int) []tables.Job {
 
 // answered is what the page and the program both say of a job.
 type answered struct {
-	Error          string          `json:"error"`
-	Verdict        tables.Verdict  `json:"verdict"`
-	Reasons        []tables.Reason `json:"reasons"`
-	WaitHours      *float64        `json:"wait_hours"`
-	WaitReason     string          `json:"wait_reason"`
-	RemainingHours *float64        `json:"remaining_hours"`
-	MakerWaitHours float64         `json:"maker_wait_hours"`
-	ReadyBy        *string         `json:"ready_by"`
-	Counted        string          `json:"counted"`
-	Window         *tables.Window  `json:"window"`
-	WindowReason   string          `json:"window_reason"`
-	Others         []string        `json:"others"`
-	Feed           tables.Feed     `json:"feed"`
-	Cautions       []string        `json:"cautions"`
-	Tests          []string        `json:"tests"`
+	Error          string               `json:"error"`
+	Verdict        tables.Verdict       `json:"verdict"`
+	Reasons        []tables.Reason      `json:"reasons"`
+	WaitHours      *float64             `json:"wait_hours"`
+	WaitReason     string               `json:"wait_reason"`
+	RemainingHours *float64             `json:"remaining_hours"`
+	MakerWaitHours float64              `json:"maker_wait_hours"`
+	ReadyBy        *string              `json:"ready_by"`
+	HandOverBy     *string              `json:"hand_over_by"`
+	HandOverHours  *float64             `json:"hand_over_hours"`
+	HandOver       string               `json:"hand_over"`
+	HandOverReason string               `json:"hand_over_reason"`
+	Counted        string               `json:"counted"`
+	Window         *tables.Window       `json:"window"`
+	WindowReason   string               `json:"window_reason"`
+	Others         []string             `json:"others"`
+	Feed           tables.Feed          `json:"feed"`
+	Cautions       []string             `json:"cautions"`
+	Laminate       []tables.Line        `json:"laminate"`
+	Faults         []tables.LikelyFault `json:"faults"`
+	Tests          []string             `json:"tests"`
 }
 
 // The page gives the same answer as the program, over many jobs: the verdict,
@@ -134,7 +141,7 @@ func TestPlanPageAgreesWithTheProgram(t *testing.T) {
 		})();
 		load(['plan-data.js', `+scripts(s)+`]);
 	})`)
-	verdicts, errors, histories, windows := map[tables.Verdict]int{}, 0, 0, 0
+	verdicts, errors, histories, windows, promises, early := map[tables.Verdict]int{}, 0, 0, 0, 0, 0
 	for start := 0; start < len(all); start += 500 {
 		part := all[start:min(start+500, len(all))]
 		asked, err := json.Marshal(lowerCase(part))
@@ -165,15 +172,27 @@ func TestPlanPageAgreesWithTheProgram(t *testing.T) {
 			if want.Window != nil {
 				windows++
 			}
+			if want.HandOverBy != nil {
+				promises++
+			}
+			if slices.ContainsFunc(want.Reasons, func(r tables.Reason) bool { return strings.HasPrefix(r.Text, "Laminated now") }) {
+				early++
+			}
 			got, wanted := oneLine(t, page[i]), oneLine(t, want)
 			if got != wanted {
 				t.Errorf("%+v:\npage    %s\nprogram %s", job, got, wanted)
 			}
 		}
 	}
-	t.Logf("%d jobs: %v, %d refused as typed, %d with a history, %d with a window", len(all), verdicts, errors, histories, windows)
+	t.Logf("%d jobs: %v, %d refused as typed, %d with a history, %d with a window, %d with a hand-over, %d told what stays", len(all), verdicts, errors, histories, windows, promises, early)
+	if early < 50 {
+		t.Errorf("only %d jobs were told what stays: the comparison would hardly notice one", early)
+	}
 	if windows < 20 {
 		t.Errorf("only %d jobs with a window: the comparison would hardly notice one", windows)
+	}
+	if promises < 100 {
+		t.Errorf("only %d jobs with a hand-over: the comparison would hardly notice one", promises)
 	}
 	for _, v := range tables.Verdicts {
 		if verdicts[v] == 0 {
@@ -190,7 +209,8 @@ func ask(made *tables.Tables, job tables.Job) answered {
 	return answered{
 		Verdict: p.Verdict, Reasons: p.Reasons, WaitHours: p.WaitHours, WaitReason: p.WaitReason,
 		RemainingHours: p.RemainingHours, MakerWaitHours: p.MakerWaitHours, ReadyBy: p.ReadyBy, Counted: p.Counted,
-		Window: p.Window, WindowReason: p.WindowReason, Others: p.Others, Feed: p.Feed, Cautions: p.Cautions, Tests: p.Tests,
+		HandOverBy: p.HandOverBy, HandOverHours: p.HandOverHours, HandOver: p.HandOver, HandOverReason: p.HandOverReason,
+		Window: p.Window, WindowReason: p.WindowReason, Others: p.Others, Feed: p.Feed, Cautions: p.Cautions, Laminate: p.Laminate, Faults: p.Faults, Tests: p.Tests,
 	}
 }
 
@@ -203,6 +223,12 @@ func oneLine(t *testing.T, a answered) string {
 	}
 	if len(a.Tests) == 0 {
 		a.Tests = nil
+	}
+	if len(a.Faults) == 0 {
+		a.Faults = nil
+	}
+	if len(a.Laminate) == 0 {
+		a.Laminate = nil
 	}
 	b, err := json.Marshal(a)
 	if err != nil {
@@ -218,7 +244,7 @@ func lowerCase(jobs []tables.Job) []map[string]string {
 		list[i] = map[string]string{
 			"ink": j.Ink, "medium": j.Medium, "film": j.Film, "coverage": j.Coverage, "storage": j.Storage,
 			"history": j.History, "printed": j.Printed, "now": j.Now, "room": j.Room, "laminator": j.Laminator,
-			"speed": j.Speed, "grain": j.Grain, "sheet": j.Sheet, "back": j.Back, "stackRH": j.StackRH,
+			"speed": j.Speed, "grain": j.Grain, "sheet": j.Sheet, "back": j.Back, "stackRH": j.StackRH, "pieces": j.Pieces,
 		}
 	}
 	return list
@@ -230,7 +256,7 @@ func scripts(s *shop.Shop) string {
 		names = append(names, "'plan-"+ink.ID+".js'")
 	}
 	for _, medium := range s.Media {
-		names = append(names, "'heat-"+medium.ID+".js'")
+		names = append(names, "'heat-"+medium.ID+".js'", "'laminate-"+medium.ID+".js'")
 	}
 	return strings.Join(names, ",")
 }

@@ -53,3 +53,36 @@ func BenchmarkHistory(b *testing.B) {
 		}
 	}
 }
+
+// BenchmarkClears is a print laminated half way through its wait, followed for
+// 30 days.
+func BenchmarkClears(b *testing.B) {
+	st, err := Fresh(0.008).March(hung, 12*3600)
+	if err != nil {
+		b.Fatal(err)
+	}
+	covered, err := hung.Covered([]Ply{{75e-6, 5e-14, 1}}, nil)
+	if err != nil {
+		b.Fatal(err)
+	}
+	for b.Loop() {
+		if _, err := st.Clears(covered, 0.001, days, 1e9); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkReaction is the wait of an oxidising film after a history of two parts.
+func BenchmarkReaction(b *testing.B) {
+	r, err := SolveFirstOrder(1, 0.15, 24*3600)
+	if err != nil {
+		b.Fatal(err)
+	}
+	cold := r.Times(Arrhenius(70e3, 296, 286))
+	for b.Loop() {
+		left := Unreacted([]ReactionPart{{cold, 8 * 3600}, {r, 4 * 3600}})
+		if _, err := cold.Wait(1.5, left, 0.15); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -57,6 +57,29 @@
 // the content is projected on the modes of the new conditions by the closed form
 // of ∫cos(a·x − p)·cos(b·x − q). See State.March for what 32 modes cost in accuracy.
 //
+// # After lamination
+//
+// The film does not stop the carrier, it stands in its way. The same State marches
+// on in a setting whose face is covered, and its back as well where a film or a
+// panel lies on it (Setting.Covered):
+//
+//	1/k′ = 1/k + Σ ℓ/(K·D_ply)
+//
+//	ℓ       thickness of a ply, m
+//	D_ply   diffusivity of the carrier in it, m²/s
+//	K       partition: concentration in the ply over that in the layer at rest
+//
+// The content is projected on the modes of the covered layer, exactly but for the
+// rest, and no amount is lost in it. With both faces closed β_0 = 0: that mode is
+// the content itself, and it stays.
+//
+// A ply counts as steady: it passes on what it takes. In truth it takes up carrier
+// of its own before it lets any out, for about ℓ²/(6·D_ply) (Ply.Lag). Against a film
+// as thick and as open as the layer the print was in truth drier by up to a tenth
+// of what it began with, and late in its course wetter by a fortieth; print and film
+// together never hold less than is computed. What a film holds decides little where
+// it is much tighter than the layer.
+//
 // # Validity
 //
 // One-dimensional (the layer is thin against the sheet), one diffusivity through
@@ -69,7 +92,8 @@
 //
 // Oxidising inks and the dark cure of radiation-cured inks follow a first-order
 // law (FirstOrder) with an Arrhenius rate. Fused toner follows additive hours
-// (Toner), a rule of the trade.
+// (Toner), a rule of the trade. A water-based ink is the slab with the slow
+// co-solvent as its carrier: the water has gone long before.
 //
 // # Sources
 //
@@ -82,6 +106,9 @@
 //     α·tan α = C. (Numbers from memory.) That table is reprinted in R. G. Watts,
 //     Essentials of Applied Mathematics for Scientists and Engineers, Morgan &
 //     Claypool 2007, App. A, Table A.1, which prints the sign of C wrongly.
+//   - H. A. Daynes, Proceedings of the Royal Society A 97, 286, 1920, and R. M.
+//     Barrer: the time lag of a membrane, ℓ²/(6D). Plies in series add up as the
+//     resistances of a composite wall do. (From memory.)
 //   - P. W. Atkins, Physical Chemistry: the Arrhenius law, first-order rates. (From
 //     memory.)
 package drying

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"laydown/gen/drying"
+	"laydown/gen/quantity"
 )
 
 // A sheet 0.4 mm thick, D = 1e-10 m²/s, both faces held at constant concentration:
@@ -31,4 +32,43 @@ func Example() {
 	// Fourier number 0.0625
 	// share lost     0.5622
 	// half is gone after 78.7 s
+}
+
+// A print that was laminated early: an invented layer of 80 µm dries in the open
+// for 6 h, then lies under 75 µm of vinyl film or 25 µm of polyester, its back closed.
+func ExampleState_Clears() {
+	open := drying.Setting{Thickness: 80e-6, Diffusivity: 5e-14, Face: 2e-8}
+	print, err := drying.Fresh(0.002).March(open, 6*3600)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	const day, year = 86400, 365 * 86400
+	for _, film := range []struct {
+		name string
+		ply  drying.Ply
+	}{
+		{"vinyl", drying.Ply{Thickness: 75e-6, Diffusivity: 5e-14, Partition: 1}},
+		{"polyester", drying.Ply{Thickness: 25e-6, Diffusivity: 5e-18, Partition: 1}},
+	} {
+		covered, err := open.Covered([]drying.Ply{film.ply}, nil)
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		c, err := print.Clears(covered, 0.0003, []quantity.Time{7 * day}, year)
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		clear := "not within a year"
+		if c.Clear <= year {
+			clear = fmt.Sprintf("after %.1f days", float64(c.Clear)/day)
+		}
+		fmt.Printf("%s: %.2f g/m² at first, %.2f after a week, clear %s\n",
+			film.name, float64(c.Start)*1000, float64(c.Left[0])*1000, clear)
+	}
+	// Output:
+	// vinyl: 1.13 g/m² at first, 0.03 after a week, clear after 2.7 days
+	// polyester: 1.13 g/m² at first, 1.13 after a week, clear not within a year
 }

@@ -126,3 +126,33 @@ func TestToner(t *testing.T) {
 		}
 	}
 }
+
+// The second method: dU/dt = −k(T(t))·U by Runge and Kutta's fourth order through
+// a day on which the room swings by 8 K, against a history of quarters of an hour.
+func TestReactionAgreesWithRungeKutta(t *testing.T) {
+	r, err := SolveFirstOrder(1, 0.15, 24*hour)
+	if err != nil {
+		t.Fatal(err)
+	}
+	room := func(at float64) quantity.Temperature {
+		return quantity.Temperature(296 + 4*math.Sin(2*math.Pi*at/86400))
+	}
+	k := func(at float64) float64 { return float64(r.Rate) * Arrhenius(70e3, 296, room(at)) }
+	u, step := 1.0, 60.0
+	for at := 0.0; at < 86400; at += step {
+		k1 := -k(at) * u
+		k2 := -k(at+step/2) * (u + step/2*k1)
+		k3 := -k(at+step/2) * (u + step/2*k2)
+		k4 := -k(at+step) * (u + step*k3)
+		u += step / 6 * (k1 + 2*k2 + 2*k3 + k4)
+	}
+	var history []ReactionPart
+	for at := 0.0; at < 86400; at += 900 {
+		history = append(history, ReactionPart{r.Times(Arrhenius(70e3, 296, room(at+450))), 900})
+	}
+	got := float64(Unreacted(history))
+	if !(math.Abs(got/u-1) <= 1e-4) {
+		t.Errorf("by the law %.8f, by Runge and Kutta %.8f", got, u)
+	}
+	t.Logf("unreacted after a swinging day %.5f, by Runge and Kutta %.5f; at an even 296 K %.5f", got, u, float64(r.Unreacted(24*hour)))
+}

@@ -2,35 +2,50 @@ package drying
 
 import "math"
 
-// slab is the second method: the same layer by finite volumes. Cells are fine at
+// slab is the second method: the same layer by finite volumes, with what lies over
+// it where that has cells of its own. Cells are fine at
 // both faces and grow by a constant ratio towards the middle; a face's flux
 // passes half a cell and the film resistance 1/B in series. Time goes by TR-BDF2
 // (trapezium to 2 − √2 of the step, then BDF2), which is L-stable, with steps that
 // grow from the shortest time that matters. Nothing of it is shared with the modes.
 type slab struct {
-	width []float64 // of each cell, from the back
-	u     []float64
-	fo    float64 // since the last change, sets the step
+	width  []float64 // of each cell, from the back
+	hold   []float64 // what a cell holds at content 1: its width × partition
+	resist []float64 // of a cell from end to end: its width over partition × diffusivity
+	u      []float64
+	layer  int // how many cells are the layer; the rest lie over its face
 }
 
 func newSlab(content float64) *slab {
-	const half, ratio = 120, 1.06
-	first := 0.5 * (ratio - 1) / (math.Pow(ratio, half) - 1)
-	s := &slab{width: make([]float64, 2*half), u: make([]float64, 2*half)}
-	for i := range half {
-		w := first * math.Pow(ratio, float64(i))
-		s.width[i], s.width[2*half-1-i] = w, w
-	}
-	for i := range s.u {
-		s.u[i] = content
-	}
+	s := &slab{}
+	s.layer = s.add(1, 1, 1, content)
 	return s
 }
 
-func (s *slab) amount() float64 {
+// add lays a ply of a thickness, diffusivity and partition over the face, and
+// returns its number of cells.
+func (s *slab) add(thickness, diffusivity, partition, content float64) int {
+	const half, ratio = 120, 1.06
+	first := 0.5 * (ratio - 1) / (math.Pow(ratio, half) - 1)
+	for i := range 2 * half {
+		w := thickness * first * math.Pow(ratio, float64(min(i, 2*half-1-i)))
+		s.width = append(s.width, w)
+		s.hold = append(s.hold, w*partition)
+		s.resist = append(s.resist, w/(partition*diffusivity))
+		s.u = append(s.u, content)
+	}
+	return 2 * half
+}
+
+// amount is what the layer holds, all what lies over it holds as well.
+func (s *slab) amount() float64 { return s.sum(s.layer) }
+
+func (s *slab) all() float64 { return s.sum(len(s.u)) }
+
+func (s *slab) sum(cells int) float64 {
 	sum := 0.0
-	for i, w := range s.width {
-		sum += w * s.u[i]
+	for i := range cells {
+		sum += s.hold[i] * s.u[i]
 	}
 	return sum
 }
@@ -40,13 +55,13 @@ func (s *slab) links(face, back float64) []float64 {
 	n := len(s.width)
 	g := make([]float64, n+1)
 	for i := 1; i < n; i++ {
-		g[i] = 2 / (s.width[i-1] + s.width[i])
+		g[i] = 2 / (s.resist[i-1] + s.resist[i])
 	}
 	if back > 0 {
-		g[0] = 1 / (1/back + s.width[0]/2)
+		g[0] = 1 / (1/back + s.resist[0]/2)
 	}
 	if face > 0 {
-		g[n] = 1 / (1/face + s.width[n-1]/2)
+		g[n] = 1 / (1/face + s.resist[n-1]/2)
 	}
 	return g
 }
@@ -85,22 +100,22 @@ func (s *slab) step(g []float64, h float64) {
 		if i < n-1 {
 			out -= g[i+1] * start[i+1]
 		}
-		right[i] = s.width[i]*start[i] - gamma*h/2*out
+		right[i] = s.hold[i]*start[i] - gamma*h/2*out
 	}
 	middle := s.solve(g, gamma*h/2, right)
 	for i := range n {
-		right[i] = s.width[i] * (middle[i]/(gamma*(2-gamma)) - start[i]*(1-gamma)*(1-gamma)/(gamma*(2-gamma)))
+		right[i] = s.hold[i] * (middle[i]/(gamma*(2-gamma)) - start[i]*(1-gamma)*(1-gamma)/(gamma*(2-gamma)))
 	}
 	s.u = s.solve(g, (1-gamma)/(2-gamma)*h, right)
 }
 
-// solve is (width + a·links)u = right by elimination along the diagonal.
+// solve is (hold + a·links)u = right by elimination along the diagonal.
 func (s *slab) solve(g []float64, a float64, right []float64) []float64 {
 	n := len(right)
 	diagonal := make([]float64, n)
 	u := make([]float64, n)
 	for i := range n {
-		diagonal[i] = s.width[i] + a*(g[i]+g[i+1])
+		diagonal[i] = s.hold[i] + a*(g[i]+g[i+1])
 		u[i] = right[i]
 		if i > 0 {
 			f := -a * g[i] / diagonal[i-1]

@@ -43,6 +43,19 @@ func Verify(what string, given map[string]float64) (float64, error) {
 	case "half-space surface temperature":
 		y := given["film"] * math.Sqrt(given["alpha"]*given["time"]) / given["conductivity"]
 		return given["room"] + (given["start"]-given["room"])*erfcx(y), nil
+	case "depth held at the face":
+		return verifyDepth(given)
+	case "half-lives":
+		// The time in half-lives until the share given is unreacted.
+		r, err := SolveFirstOrder(1, 0.5, 1)
+		if err != nil {
+			return 0, err
+		}
+		t, err := r.Wait(1, 1, quantity.Fraction(given["share"]))
+		return float64(t), err
+	case "half-life":
+		t, err := FirstOrder{Rate: quantity.Rate(given["rate"])}.Wait(1, 1, 0.5)
+		return float64(t), err
 	case "rate at another temperature":
 		return given["rate"] * Arrhenius(quantity.MolarEnergy(given["activation"]),
 			quantity.Temperature(given["from"]), quantity.Temperature(given["to"])), nil
@@ -71,4 +84,21 @@ func verifyWall(what string, given map[string]float64) (float64, error) {
 		return heatCapacity * given["thickness"] * given["area"] * span * (1 - float64(st.Amount())), nil
 	}
 	return given["room"] + span*st.Profile([]float64{given["x"]})[0], nil
+}
+
+// verifyDepth is the concentration at a depth below a face that is held at one of
+// its own, in a sheet so thick that its middle hardly knows.
+func verifyDepth(given map[string]float64) (float64, error) {
+	const thick = 4 // in depths reached
+	l := thick * 2 * math.Sqrt(given["diffusivity"]*given["time"])
+	s := Setting{
+		Thickness: quantity.Length(l), Diffusivity: quantity.Diffusivity(given["diffusivity"]),
+		Face: quantity.Speed(1e9 * given["diffusivity"] / l),
+	}
+	st, err := Fresh(1).March(s, quantity.Time(given["time"]))
+	if err != nil {
+		return 0, err
+	}
+	share := st.Profile([]float64{1 - given["depth"]/l})[0]
+	return given["held"] + (given["start"]-given["held"])*share, nil
 }

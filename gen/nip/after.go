@@ -41,12 +41,18 @@ func (s *Solver) run(p *Pass, r *Response) {
 			part := h / float64(s.splitSteps)
 			s.segment.factor(part)
 			s.segment.top.column, s.segment.bottom.column = top.column, bottom.column
-			for range s.splitSteps {
+			for i := range s.splitSteps {
 				s.segment.step(&s.after, part, 0, s.basis, s.watch)
+				if s.detail && i < s.splitSteps-1 {
+					s.readAfter(&r.First, at+part*float64(i+1), 0)
+				}
 			}
 			s.segment.top.column, s.segment.bottom.column = s.second(top.column), s.second(bottom.column)
-			for range s.splitSteps {
+			for i := range s.splitSteps {
 				s.segment.step(&s.after, part, s.basis, 2*s.basis, s.watch)
+				if s.detail && i < s.splitSteps-1 {
+					s.readAfter(&r.Steady, at+part*float64(i+1), s.basis)
+				}
 			}
 			at += h
 			if k == pace.n-1 {

@@ -77,6 +77,19 @@ func (s *Solver) advance(f *field, h float64, from, to int) {
 	}
 }
 
+// advanceKept is advance of the stack's columns up to to from the time at, with
+// records between the parts of the step where details are kept.
+func (s *Solver) advanceKept(h, at float64, to int) {
+	h /= float64(s.splitSteps)
+	s.segment.factor(h)
+	for k := range s.splitSteps {
+		s.segment.step(&s.stack, h, 0, to, s.watch)
+		if s.detail && k < s.splitSteps-1 {
+			s.keep(at + h*float64(k+1))
+		}
+	}
+}
+
 // wrap lays film and lower film on their rollers.
 func (s *Solver) wrap(p *Pass) {
 	g := &s.grid
@@ -93,7 +106,7 @@ func (s *Solver) wrap(p *Pass) {
 		h := steps.h
 		to := min(s.basis+(s.covers[0]+block-1)/block*block, s.stack.width)
 		for k := range steps.n {
-			s.advance(&s.stack, h, 0, to)
+			s.advanceKept(h, at, to)
 			at += h
 			if k == steps.n-1 {
 				at = 0
@@ -142,7 +155,7 @@ func (s *Solver) nip(p *Pass) {
 	}
 	h := steps.h
 	for k := range steps.n {
-		s.advance(&s.stack, h, 0, s.stack.width)
+		s.advanceKept(h, at, s.stack.width)
 		at += h
 		if k == steps.n-1 {
 			at = total

@@ -25,12 +25,18 @@ type Solver struct {
 
 	// split cuts each cell, and each step, into this many: for convergence.
 	splitCells, splitSteps int
+	// detail keeps a record after each part of a step too: for drawings.
+	detail bool
 	// watch, if set, sees each stage of each step: for balances.
 	watch watch
 }
 
 // NewSolver makes a solver.
 func NewSolver() *Solver { return &Solver{splitCells: 1, splitSteps: 1} }
+
+// NewDetailedSolver makes a solver with more cells, more steps and a record after
+// each: slower, for curves that are looked at.
+func NewDetailedSolver() *Solver { return &Solver{splitCells: 3, splitSteps: 5, detail: true} }
 
 // The steps of each phase: how many there are and how fast they grow. They were
 // chosen by measuring the error against many steps: they leave about 0.05 K.

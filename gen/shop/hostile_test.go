@@ -76,6 +76,8 @@ func FuzzLoad(f *testing.F) {
 		"", "rooms: []\n", "rooms:\n- id: a\n  temperature: {value: 20 °C, low: 10 °C}\n", "a: &a [*a]\n",
 		"shop: {name: x, charts: {waits: [{ink: a}]}}\n", "replaces: all\nfilms: []\n", "--- a\n--- b\n",
 		"films: [{id: a, roller_range: }]\n", "inks:\n- evaporation: 3\n  toner: {base: 1 h}\n", "rooms: [[[[",
+		"faults: [{id: a, causes: [{id: b, weight: 1}], checks: [{use: c, found: {b: {d: 90 %}, others: }}], remedies: [{id: e, cures: {b: 1 %}}]}]\n",
+		"faults_log: [{date: 2026-11-03, family: a, checks: {b: c}}, 3]\n", "checks: [{id: a, outcomes: [{id: b}]}]\n",
 		"carriers: [{antoine: {a: .nan, b: 1e999}}]\n", "'': {}\n", "? [a]\n: b\n", "rooms: \"\\0\"\n",
 	} {
 		f.Add(seed)

@@ -10,6 +10,7 @@ type kind struct {
 	many   string // "films"
 	record reflect.Type
 	single bool // one mapping, not a list of records
+	log    bool // records without an id: nothing refers to them, and the shop's stand in place of the demo's
 }
 
 // kinds lists every sort of record in the order in which Load reads them.
@@ -28,6 +29,11 @@ var kinds = []kind{
 	{key: "window_predictions", one: "window prediction", many: "window predictions", record: reflect.TypeFor[WindowPrediction]()},
 	{key: "claims", one: "claim", many: "claims", record: reflect.TypeFor[Claim]()},
 	{key: "contacts", one: "contact", many: "contacts", record: reflect.TypeFor[Contact]()},
+	{key: "cautions", one: "caution", many: "cautions", record: reflect.TypeFor[Caution]()},
+	{key: "forms", one: "form", many: "forms", record: reflect.TypeFor[Form]()},
+	{key: "checks", one: "check", many: "checks", record: reflect.TypeFor[GeneralCheck]()},
+	{key: "faults", one: "family of faults", many: "families of faults", record: reflect.TypeFor[FaultFamily]()},
+	{key: "faults_log", one: "logged fault", many: "logged faults", record: reflect.TypeFor[LoggedFault](), log: true},
 	{key: "sources", one: "source", many: "sources", record: reflect.TypeFor[Source]()},
 }
 

@@ -13,6 +13,7 @@ type field struct {
 	index     []int
 	required  bool
 	id, date  bool
+	positive  bool    // of a number without a unit
 	low, high float64 // SI
 	lowText   string  // as the range in the model is written: "5 µm"
 	highText  string
@@ -80,6 +81,8 @@ func (l *layout) add(t reflect.Type, above []int) {
 				one.id = true
 			case "date":
 				one.date = true
+			case "positive":
+				one.positive = true
 			default:
 				panic(fmt.Sprintf("shop: %s.%s: unknown option %q", t, f.Name, o))
 			}
@@ -114,6 +117,9 @@ func (l *loader) wants(f field, t reflect.Type) string {
 	if len(f.words) == 1 {
 		words = f.words[0]
 	}
+	if wanted := keyedWants(t); wanted != "" {
+		return wanted
+	}
 	switch {
 	case t == reflect.TypeFor[Ref]():
 		return "the id of " + a(kindName(f.to))
@@ -125,6 +131,8 @@ func (l *loader) wants(f field, t reflect.Type) string {
 		return "a list of texts in brackets, such as [a, b]"
 	case t.Kind() == reflect.Bool:
 		return "true or false"
+	case t.Kind() == reflect.Float64 && f.positive:
+		return "a number above 0"
 	case t.Kind() == reflect.Float64:
 		return "a number without a unit"
 	case t.Kind() == reflect.String && len(f.words) > 0:

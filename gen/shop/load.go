@@ -220,22 +220,29 @@ func (r *reader) frontLaidBare(top *yaml.Node) bool {
 // records reads a list of records.
 func (r *reader) records(s *side, k kind, n *yaml.Node) {
 	if isNull(n) {
-		r.empty(n, k.key, "a list of records, each beginning with - id:", false)
+		r.empty(n, k.key, "a list of records, each beginning with - "+r.first(k)+":", false)
 		return
 	}
 	if n.Kind != yaml.SequenceNode {
-		r.say(n, "%s is %s: write a list of records, each beginning with - id:", k.key, shape(n))
+		r.say(n, "%s is %s: write a list of records, each beginning with - %s:", k.key, shape(n), r.first(k))
 		r.l.unread[k.key] = true
 		return
 	}
 	for _, item := range n.Content {
 		if item.Kind != yaml.MappingNode {
-			r.say(item, "a record of %s begins with - id: and not with %s", k.key, shape(item))
+			r.say(item, "a record of %s begins with - %s: and not with %s", k.key, r.first(k), shape(item))
 			continue
 		}
-		r.record(s, k, item, idIn(item))
+		id := idIn(item)
+		if k.log {
+			id = r.place(item).String() // its own, since no two stand at one place
+		}
+		r.record(s, k, item, id)
 	}
 }
+
+// first is the key that a record of a kind begins with.
+func (r *reader) first(k kind) string { return r.l.layout(k.record).fields[0].key }
 
 // single reads the one record of a kind that has only one.
 func (r *reader) single(s *side, k kind, key, n *yaml.Node) {
@@ -254,7 +261,7 @@ func (r *reader) single(s *side, k kind, key, n *yaml.Node) {
 // record reads one record and shelves it.
 func (r *reader) record(s *side, k kind, n *yaml.Node, id string) {
 	name := naming{any: a(k.one), this: "this " + k.one}
-	if id != "" {
+	if id != "" && !k.log {
 		name.this = k.one + " " + quote(id)
 	}
 	one := &reader{l: r.l, file: r.file}

@@ -58,6 +58,27 @@ func (s *Shop) Source(id string) *Source {
 	return nil
 }
 
+// Caution finds a caution by its id; nil when there is none.
+func (s *Shop) Caution(id string) *Caution { return find(s.Cautions, id) }
+
+// Check finds a general check by its id; nil when there is none.
+func (s *Shop) Check(id string) *GeneralCheck { return find(s.Checks, id) }
+
+// Fault finds a family of faults by its id; nil when there is none.
+func (s *Shop) Fault(id string) *FaultFamily { return find(s.Faults, id) }
+
+// LoggedFaults lists the logged cases of a family that count: those of the
+// shop's own log, and in a demonstration also those that came with it.
+func (s *Shop) LoggedFaults(family string) []*LoggedFault {
+	var cases []*LoggedFault
+	for _, one := range s.FaultsLog {
+		if one.Family.ID == family && (!one.Demo || s.Front.Invented) {
+			cases = append(cases, one)
+		}
+	}
+	return cases
+}
+
 // PrintsOn says whether the shop prints an ink on a medium.
 func (s *Shop) PrintsOn(ink *Ink, medium *Medium) bool {
 	return ink != nil && medium != nil && lists(medium.Inks, ink.ID)
@@ -106,6 +127,12 @@ func (s *Shop) heads(kind string) []*Head {
 		return headsOf(s.Limits)
 	case "predictions":
 		return headsOf(s.Predictions)
+	case "cautions":
+		return headsOf(s.Cautions)
+	case "checks":
+		return headsOf(s.Checks)
+	case "faults":
+		return headsOf(s.Faults)
 	}
 	return nil
 }

@@ -1,6 +1,10 @@
 package shop
 
-import "laydown/gen/quantity"
+import (
+	"slices"
+
+	"laydown/gen/quantity"
+)
 
 // checker holds the records against each other and against what can be. What
 // could not be read, or names a record that is not there, was reported before
@@ -34,6 +38,9 @@ func (l *loader) checkMeaning(s *Shop) {
 	for _, carrier := range s.Carriers {
 		c.vapourGivenOnce(carrier)
 		c.antoineOrder(carrier)
+	}
+	for _, r := range s.Rooms {
+		c.mixingWithinSense(r)
 	}
 	for _, ink := range s.Inks {
 		c.driesAsItSays(ink)
@@ -74,7 +81,20 @@ func (l *loader) checkMeaning(s *Shop) {
 	for _, p := range s.Claims {
 		c.claimFits(p)
 	}
+	for _, f := range s.Forms {
+		c.formFits(f)
+	}
+	for _, r := range s.Checks {
+		c.generalCheckFits(r)
+	}
+	for _, r := range s.Faults {
+		c.familyFits(r)
+	}
+	for _, r := range s.FaultsLog {
+		c.loggedFits(r)
+	}
 	c.contactsThere()
+	c.cautionsThere()
 	c.chartRows()
 }
 
@@ -96,13 +116,55 @@ func above[Q quantity.Quantity](c *checker, lowKey string, low Value[Q], highKey
 	}
 }
 
-// chartRows checks the rows that the shop wants on its chart of waits.
-func (c *checker) chartRows() {
-	for _, p := range c.shop.Front.Charts.Waits {
-		ink, medium := c.inks[p.Ink.ID], c.media[p.Medium.ID]
-		if ink != nil && medium != nil && !c.shop.PrintsOn(ink, medium) {
-			c.say(p.Pos, "medium %s is not printed with ink %s: list the ink in the medium's inks, or take this row out", quote(medium.ID), quote(ink.ID))
+// MostPrints is how many prints stand side by side on a chart of films on prints: with
+// more, the films' names would have no room on the papers that read from afar.
+const MostPrints = 5
+
+// cautionsThere: a shop that replaces all cautions leaves none of those out that
+// rules call for.
+func (c *checker) cautionsThere() {
+	if !slices.Contains(c.l.replaced, "cautions") || c.l.unread["cautions"] {
+		return
+	}
+	var missing []string
+	for _, id := range ruleCautions {
+		if c.shop.Caution(id) == nil {
+			missing = append(missing, id)
 		}
+	}
+	if len(missing) > 0 {
+		c.say(c.shop.Front.Pos, "cautions that pages and plans call for are not there: write %s under cautions:", list(missing))
+	}
+}
+
+// chartRows checks the rows and columns that the shop wants on its charts.
+func (c *checker) chartRows() {
+	charts := c.shop.Front.Charts
+	printed := func(list []Pair) {
+		for _, p := range list {
+			ink, medium := c.inks[p.Ink.ID], c.media[p.Medium.ID]
+			if ink != nil && medium != nil && !c.shop.PrintsOn(ink, medium) {
+				c.say(p.Pos, "medium %s is not printed with ink %s: list the ink in the medium's inks, or take this row out", quote(medium.ID), quote(ink.ID))
+			}
+		}
+	}
+	printed(charts.Waits)
+	named := map[string]bool{}
+	once := func(pos Pos, name string) {
+		if named[name] {
+			c.say(pos, "two charts are called %s: give this one another name", quote(name))
+		}
+		named[name] = true
+	}
+	for _, m := range charts.Matrices {
+		printed(m.Prints)
+		once(m.Pos, m.Name)
+		if len(m.Prints) > MostPrints {
+			c.say(m.Pos, "%d prints do not fit side by side on a chart: at most %d, and another chart for the rest", len(m.Prints), MostPrints)
+		}
+	}
+	for _, n := range charts.Notices {
+		once(n.Pos, n.Name)
 	}
 }
 

@@ -46,3 +46,10 @@ func (c *checker) storageForms(r *Storage) {
 		}
 	}
 }
+
+// mixingWithinSense: a mixing factor is 1 for perfect mixing and 10 at the poorest.
+func (c *checker) mixingWithinSense(r *Room) {
+	if r.Mixing != 0 && (r.Mixing < 1 || r.Mixing > 10) {
+		c.say(c.key(r, "mixing", r.Pos), "room %s has a mixing factor of %g: write one from 1, perfect, to 10, very poor", quote(r.ID), r.Mixing)
+	}
+}

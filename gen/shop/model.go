@@ -45,7 +45,14 @@ type Shop struct {
 	// Claims are the same of what happens after the nip.
 	Claims   []*Claim
 	Contacts []*Contact
-	Sources  []*Source
+	Cautions []*Caution
+	Forms    []*Form
+	// Checks are those that families of faults share.
+	Checks []*GeneralCheck
+	Faults []*FaultFamily
+	// FaultsLog is every logged case; LoggedFaults gives those that count.
+	FaultsLog []*LoggedFault
+	Sources   []*Source
 }
 
 // Shopfront is what the shop says of itself.
@@ -88,6 +95,42 @@ type Charts struct {
 	Waits []Pair   `yaml:"waits"`                                 // rows of the chart of waits, in this order
 	// Windows are the rows of the chart of windows.
 	Windows []WindowRow `yaml:"windows"`
+	// Stacks are the media of the chart of stacks and the room.
+	Stacks []Ref `yaml:"stacks" to:"media"`
+	// Matrices are charts of films on prints, each of as many prints as stand side by side.
+	Matrices []Matrix `yaml:"matrices"`
+	// Cautions are the rows of the chart of cautions.
+	Cautions []Ref `yaml:"cautions" to:"cautions"`
+	// Notices are charts in words: tests, steps.
+	Notices []Notice `yaml:"notices"`
+}
+
+// Matrix says which films go on which prints: a row for each film, a column for each
+// print.
+type Matrix struct {
+	Name   string `yaml:"name,required"`
+	Films  []Ref  `yaml:"films,required" to:"films"`
+	Prints []Pair `yaml:"prints,required"`
+	Pos    Pos
+}
+
+// Notice is a wall chart in words.
+type Notice struct {
+	Name    string `yaml:"name,required"`
+	Where   string `yaml:"where"`
+	Counted bool   `yaml:"counted"` // the steps are done in this order
+	Steps   []Step `yaml:"steps,required"`
+	Advice  string `yaml:"advice"`
+	Caution Ref    `yaml:"caution" to:"cautions"`
+	Source  Ref    `yaml:"source" to:"sources"`
+	Pos     Pos
+}
+
+// Step is a row of a notice: a few words that read from afar, and how it is done.
+type Step struct {
+	Do  string `yaml:"do,required"`
+	How string `yaml:"how"`
+	Pos Pos
 }
 
 // WindowRow names a film on a medium in a laminator.
@@ -130,6 +173,9 @@ type Room struct {
 	AirSpeed    Value[quantity.Speed]       `yaml:"air_speed,required" range:"0.01 m/s .. 5 m/s"`
 	Volume      Value[quantity.Volume]      `yaml:"volume" range:"5 m3 .. 100000 m3"`
 	AirChanges  Value[quantity.Rate]        `yaml:"air_changes" range:"0 1/h .. 60 1/h"`
+	// Mixing is how badly the fresh air reaches the place where people breathe:
+	// 1 is perfect, 10 very poor. 0: not stated.
+	Mixing float64 `yaml:"mixing"`
 	// Vapour is the carrier vapour that the room's air already holds.
 	Vapour Value[quantity.Density] `yaml:"vapour" range:"0 mg/m3 .. 5000 mg/m3"`
 }
@@ -439,6 +485,15 @@ type Laminator struct {
 	Preheat *Stretch             `yaml:"preheat"`
 	Chill   *Stretch             `yaml:"chill"`
 	WarmUp  Value[quantity.Time] `yaml:"warm_up" range:"0 min .. 3 h"`
+	// Rollers are the others that touch film or print, beside the laminating ones.
+	Rollers []NamedRoller `yaml:"rollers"`
+}
+
+// NamedRoller is a roller of a laminator beside the laminating ones.
+type NamedRoller struct {
+	Name     string                 `yaml:"name,required"`
+	Diameter Value[quantity.Length] `yaml:"diameter,required" range:"5 mm .. 1 m"`
+	Pos      Pos
 }
 
 // Stretch is a heated or cooled stretch of the way through a laminator.

@@ -13,7 +13,7 @@ func (l *loader) overlay(under, over *side) map[string]*shelf {
 			to.byID[e.id] = e
 		}
 		own := over.shelves[k.key]
-		if !over.replaces[k.key] {
+		if !over.replaces[k.key] && !(k.log && over.keepsFaults()) {
 			for _, e := range under.shelves[k.key].entries {
 				if mine := own.byID[e.id]; mine != nil {
 					e = mine
@@ -33,6 +33,13 @@ func (l *loader) overlay(under, over *side) map[string]*shelf {
 	}
 	merged["predictions"].dropMoot(merged, over.replaces)
 	return merged
+}
+
+// keepsFaults says whether the shop has families or a log of its own. The demo's
+// log speaks of the demo's families, and its invented cases are never counted
+// with real ones.
+func (s *side) keepsFaults() bool {
+	return s.replaces["faults"] || len(s.shelves["faults"].entries) > 0 || len(s.shelves["faults_log"].entries) > 0
 }
 
 // dropMoot leaves out the demo's predictions for prints that the shop's data no
@@ -88,11 +95,22 @@ func (l *loader) assemble(shelves map[string]*shelf) *Shop {
 				s.Claims = append(s.Claims, r)
 			case *Contact:
 				s.Contacts = append(s.Contacts, r)
+			case *Caution:
+				s.Cautions = append(s.Cautions, r)
+			case *Form:
+				s.Forms = append(s.Forms, r)
+			case *GeneralCheck:
+				s.Checks = append(s.Checks, r)
+			case *FaultFamily:
+				s.Faults = append(s.Faults, r)
+			case *LoggedFault:
+				s.FaultsLog = append(s.FaultsLog, r)
 			case *Source:
 				s.Sources = append(s.Sources, r)
 			}
 		}
 	}
+	s.lendChecks()
 	if len(shelves["shop"].entries) == 0 && !l.unread["shop"] {
 		l.sayAt(Pos{File: OwnPrefix + "shop.yaml", Line: 1, Col: 1}, "the shop itself is missing: write a file shop.yaml with the key shop: and under it a name")
 	}

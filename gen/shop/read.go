@@ -126,6 +126,12 @@ func (r *reader) field(n *yaml.Node, v reflect.Value, f field, name naming) {
 		*to = r.yes(n, f)
 	case *float64:
 		*to = r.bare(n, f)
+	case *Shares:
+		*to = r.shares(n, f)
+	case *Rows:
+		*to = r.rows(n, f)
+	case *Findings:
+		*to = r.findings(n, f)
 	default:
 		r.group(n, v, f, name)
 	}
@@ -141,10 +147,10 @@ func (r *reader) group(n *yaml.Node, v reflect.Value, f field, name naming) {
 		r.fill(n, v.Elem(), name.in(f.key))
 	case reflect.Slice:
 		one := naming{any: "an entry of " + f.key, this: "this entry of " + f.key}
+		v.Set(reflect.MakeSlice(v.Type(), 0, len(n.Content))) // room for all: an entry's keys are known by where it lies
 		r.items(n, f, v.Type(), func(item *yaml.Node) {
-			entry := reflect.New(v.Type().Elem()).Elem()
-			r.fill(item, entry, one)
-			v.Set(reflect.Append(v, entry))
+			v.SetLen(v.Len() + 1)
+			r.fill(item, v.Index(v.Len()-1), one)
 		})
 	default:
 		panic(fmt.Sprintf("shop: no way to read %s into %s", f.key, v.Type()))

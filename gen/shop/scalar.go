@@ -95,5 +95,9 @@ func (r *reader) bare(n *yaml.Node, f field) float64 {
 		r.say(n, "%s is %s: write a number without a unit, such as 22.4", f.key, shape(n))
 		return 0
 	}
+	if f.positive && number <= 0 {
+		r.say(n, "%s is %s: write a number above 0, or take it out", f.key, strings.TrimSpace(n.Value))
+		return 0
+	}
 	return number
 }

@@ -172,5 +172,9 @@ func cite(v reflect.Value, source string) {
 				cite(v.Field(i), source)
 			}
 		}
+	case reflect.Slice:
+		for i := range v.Len() {
+			cite(v.Index(i), source)
+		}
 	}
 }

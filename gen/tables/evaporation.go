@@ -110,13 +110,13 @@ func coverageRatio(ink *shop.Ink, coverage string) float64 {
 // anchorEvaporation solves the diffusivity in the reference medium from the
 // maker's wait. Where none meets it, or the one that does is not believable,
 // it warns with all the inputs and goes on.
-func (t *Tables) anchorEvaporation(ink *shop.Ink) (quantity.Diffusivity, []Warning, error) {
+func (t *Tables) anchorEvaporation(ink *shop.Ink) (anchor, []Warning, error) {
 	ev, m := ink.Evaporation, ink.Makers
 	medium := t.shop.Medium(m.Medium.ID)
 	e := evaporation{t, ink, t.shop.Carrier(ev.Carrier.ID), medium, 1, medium}
 	s, err := e.in(makersPlace(m, t.shop.Storage(m.Storage.ID)))
 	if err != nil {
-		return 0, nil, err
+		return anchor{}, nil, err
 	}
 	load := e.load(m.Coverage)
 	inputs := fmt.Sprintf("%s: the maker's wait of %s on %s (%s, %s coverage, %s, %s relative humidity), load %s, safe residue %s, layer %s, saturation %s, vapour pressure %s, transfer in the air %s",
@@ -126,15 +126,16 @@ func (t *Tables) anchorEvaporation(ink *shop.Ink) (quantity.Diffusivity, []Warni
 	d, err := drying.SolveDiffusivity(load, ev.Safe.Best, m.Wait.Best, s.Setting)
 	if err != nil {
 		if errors.Is(err, drying.ErrAlreadyDry) || errors.Is(err, drying.ErrTooSlow) || errors.Is(err, drying.ErrFloor) {
-			return ev.Believable.Best, []Warning{{Ink: ink.ID, Text: fmt.Sprintf(
+			return anchor{diffusivity: ev.Believable.Best}, []Warning{{Ink: ink.ID, Text: fmt.Sprintf(
 				"No diffusivity meets %s (%v). The waits use %s instead.", inputs, err, quantity.Metric(ev.Believable.Best))}}, nil
 		}
-		return 0, nil, err
+		return anchor{}, nil, err
 	}
+	solved := anchor{diffusivity: d, solved: true}
 	if d < ev.Believable.Low || d > ev.Believable.High {
-		return d, []Warning{{Ink: ink.ID, Text: fmt.Sprintf(
+		return solved, []Warning{{Ink: ink.ID, Text: fmt.Sprintf(
 			"The diffusivity that meets %s is %s, outside the believable %s to %s.",
 			inputs, quantity.Metric(d), quantity.Metric(ev.Believable.Low), quantity.Metric(ev.Believable.High))}}, nil
 	}
-	return d, nil, nil
+	return solved, nil, nil
 }

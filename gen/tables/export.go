@@ -2,7 +2,6 @@ package tables
 
 import (
 	"encoding/csv"
-	"encoding/json"
 	"io"
 	"strconv"
 
@@ -85,28 +84,7 @@ func WriteWaitsJSON(w io.Writer, waits []WaitValue) error {
 		}
 		values = append(values, j)
 	}
-	// One value a line keeps the file readable and its changes small.
-	head, err := json.Marshal(steps)
-	if err != nil {
-		return err
-	}
-	if _, err := io.WriteString(w, "{\"table\":\"waits\",\n\"steps\":"+string(head)+",\n\"values\":[\n"); err != nil {
-		return err
-	}
-	for i, j := range values {
-		line, err := json.Marshal(j)
-		if err != nil {
-			return err
-		}
-		if i < len(values)-1 {
-			line = append(line, ',')
-		}
-		if _, err := w.Write(append(line, '\n')); err != nil {
-			return err
-		}
-	}
-	_, err = io.WriteString(w, "]}\n")
-	return err
+	return writeTable(w, "waits", steps, len(values), func(i int) any { return values[i] })
 }
 
 func stepHeads(steps []Step) []stepJSON {

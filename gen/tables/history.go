@@ -57,7 +57,8 @@ func (h History) Time() quantity.Time {
 
 // kindWords are the keys of the kinds and what a person calls one of each.
 var kindWords = map[string]string{
-	"inks": "ink", "media": "medium", "films": "film", "laminators": "laminator", "rooms": "room", "storage": "storage",
+	"faults": "family of faults",
+	"inks":   "ink", "media": "medium", "films": "film", "laminators": "laminator", "rooms": "room", "storage": "storage",
 }
 
 // unknown is the error for an id that no record of the kind has.

@@ -35,26 +35,41 @@ var SetSteps = []float64{80, 85, 90, 95, 100, 105, 110, 115, 120, 125, 130, 135,
 // a soft cover the two differ, and the setting is changed between them.
 func (t *Tables) Humidities() ([]HumidityValue, error) {
 	solver, r := nip.NewSolver(), new(nip.Response)
+	var sets []quantity.Temperature
+	for _, celsius := range SetSteps {
+		sets = append(sets, quantity.FromCelsius(celsius))
+	}
 	var all []HumidityValue
 	for _, p := range t.pairings() {
 		if err := t.solve(solver, p, r); err != nil {
 			return nil, err
 		}
-		for _, celsius := range SetSteps {
-			v := HumidityValue{Film: p.film.ID, Medium: p.medium.ID, Laminator: p.machine.ID, Speed: p.speed, Set: quantity.FromCelsius(celsius)}
-			if err := t.dampest(&v, p, r); err != nil {
-				return nil, fmt.Errorf("humidity for %s on %s: %w", v.Film, v.Medium, err)
-			}
-			all = append(all, v)
+		list, err := t.humidities(p, referenceRoom, sets, r)
+		if err != nil {
+			return nil, err
 		}
+		all = append(all, list...)
 	}
 	return all, nil
 }
 
+// humidities are the values of a pairing whose heat is solved.
+func (t *Tables) humidities(p pairing, room quantity.Temperature, sets []quantity.Temperature, r *nip.Response) ([]HumidityValue, error) {
+	list := make([]HumidityValue, len(sets))
+	for i, set := range sets {
+		v := HumidityValue{Film: p.film.ID, Medium: p.medium.ID, Laminator: p.machine.ID, Speed: p.speed, Set: set}
+		if err := t.dampest(&v, p, room, r); err != nil {
+			return nil, fmt.Errorf("humidity for %s on %s: %w", v.Film, v.Medium, err)
+		}
+		list[i] = v
+	}
+	return list, nil
+}
+
 // dampest finds the highest humidity at which a setting runs, to 0.1 %.
-func (t *Tables) dampest(v *HumidityValue, p pairing, r *nip.Response) error {
+func (t *Tables) dampest(v *HumidityValue, p pairing, room quantity.Temperature, r *nip.Response) error {
 	runs := func(h quantity.Fraction) (bool, error) {
-		w, err := t.judge(WindowCase{v.Film, v.Medium, v.Laminator, v.Speed, referenceRoom, h}, p, r)
+		w, err := t.judge(WindowCase{v.Film, v.Medium, v.Laminator, v.Speed, room, h}, p, r)
 		return w.First.holds(v.Set) || w.Steady.holds(v.Set), err
 	}
 	lo, hi := quantity.Fraction(HumidityLeast), quantity.Fraction(HumidityMost)

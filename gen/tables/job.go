@@ -23,11 +23,12 @@ type request struct {
 	elapsed  quantity.Time
 	sheet    sheet
 	grain    string
-	backShut bool
+	back     string         // of Backs
 	speed    quantity.Speed // 0: the machine's usual
 	stackRH  quantity.Fraction
 	// stackKnown says that the stack's humidity was measured.
 	stackKnown bool
+	pieces     int
 }
 
 // read checks a job and takes the shop's usual for what it leaves out. Its
@@ -65,15 +66,14 @@ func (t *Tables) read(job Job) (request, error) {
 	if r.grain = orElse(job.Grain, "unknown"); !slices.Contains([]string{"long", "short", "unknown"}, r.grain) {
 		return r, fmt.Errorf("no grain is called %q: long, short or unknown", job.Grain)
 	}
-	switch job.Back {
-	case "", "open":
-	case "film", "mounted":
-		r.backShut = true
-	default:
+	if r.back = orElse(job.Back, "open"); !slices.Contains(Backs, r.back) {
 		return r, fmt.Errorf("no back is called %q: open, film or mounted", job.Back)
 	}
 	var err error
 	if r.sheet, err = parseSheet(job.Sheet, r.medium); err != nil {
+		return r, err
+	}
+	if r.pieces, err = parsePieces(job.Pieces); err != nil {
 		return r, err
 	}
 	if job.Speed != "" {

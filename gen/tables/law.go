@@ -36,19 +36,18 @@ type state interface {
 type anchor struct {
 	diffusivity quantity.Diffusivity // evaporation: in the reference medium, at the maker's temperature
 	rate        quantity.Rate        // oxidation, radiation: at the maker's temperature, hung
+	solved      bool                 // something meets the maker's wait; otherwise a stand-in is used
 }
 
 // anchor solves an ink's own constant from its maker's wait.
 func (t *Tables) anchor(ink *shop.Ink) (anchor, []Warning, error) {
 	switch ink.Dries {
 	case "evaporation":
-		d, warnings, err := t.anchorEvaporation(ink)
-		return anchor{diffusivity: d}, warnings, err
+		return t.anchorEvaporation(ink)
 	case "oxidation", "radiation":
-		k, warnings, err := t.anchorReaction(ink)
-		return anchor{rate: k}, warnings, err
+		return t.anchorReaction(ink)
 	}
-	return anchor{}, nil, nil
+	return anchor{solved: true}, nil, nil
 }
 
 // law returns how an ink dries on a medium. limit, where it is set, takes the
@@ -69,7 +68,7 @@ func (t *Tables) law(ink *shop.Ink, medium *shop.Medium, safe shop.Value[quantit
 	case "oxidation", "radiation":
 		return reacting{ink, a.rate}, nil
 	}
-	return toner{ink, medium}, nil
+	return toner{t, ink, medium}, nil
 }
 
 // evaporating is the law of an ink whose carrier leaves by evaporation.

@@ -21,20 +21,27 @@ func (t *Tables) Plan(job Job) (Plan, error) {
 		Verdict:        Go,
 		MakerWaitHours: r.ink.Makers.Wait.Best.Hours(),
 		Feed:           feed(r.film, r.medium, r.grain, r.sheet, r.machine),
-		Cautions:       cautions(r.ink, r.film, r.machine),
+		Cautions:       t.cautions(r),
 		Tests:          r.ink.ReadyTests,
 	}
 	if !t.shop.PrintsOn(r.ink, r.medium) {
 		p.because(Reason{Verdict: Refuse, Text: fill(phrases["no-pair"], "medium", r.medium.Name, "ink", r.ink.Name)})
 		p.WaitReason, p.WindowReason = p.Reasons[0].Text, p.Reasons[0].Text
+		p.HandOverReason = phrases["no-hand-over"]
 		return p, nil
 	}
-	if err := t.judgeFilm(&p, r); err != nil {
+	texts, err := t.judgeFilm(&p, r)
+	if err != nil {
 		return Plan{}, err
 	}
 	if err := t.judgeWait(&p, r); err != nil {
 		return Plan{}, err
 	}
+	if err := t.promise(&p, r); err != nil {
+		return Plan{}, err
+	}
+	p.Evidence = p.weighed(r, texts)
+	p.Faults = t.likely(p.Evidence)
 	return p, nil
 }
 
@@ -45,8 +52,8 @@ func (p *Plan) because(r Reason) {
 }
 
 // judgeFilm adds what the film, the machine and the heat have to say, and names
-// those that would do where these will not.
-func (t *Tables) judgeFilm(p *Plan, r request) error {
+// those that would do where these will not. It returns what is known of the laminate.
+func (t *Tables) judgeFilm(p *Plan, r request) (texts laminateTexts, err error) {
 	pair := t.pair(r.ink, r.medium, r.film, r.coverage)
 	for _, reason := range pair.Reasons {
 		p.because(reason)
@@ -59,28 +66,32 @@ func (t *Tables) judgeFilm(p *Plan, r request) error {
 		p.because(m)
 	}
 	if err := t.judgeHeat(p, r, len(misfits) > 0); err != nil {
-		return err
+		return texts, err
+	}
+	if len(misfits) == 0 {
+		if texts, err = t.judgeLaminate(p, r); err != nil {
+			return texts, err
+		}
 	}
 	if p.Verdict != Change {
-		return nil
+		return texts, nil
 	}
 	if pair.Verdict != Change && len(misfits) > 0 {
 		if machines := t.machinesFor(r); len(machines) > 0 {
 			p.because(Reason{Verdict: Change, Text: fill(phrases["other-machines"], "laminators", strings.Join(machines, ", "))})
-			return nil
+			return texts, nil
 		}
 		p.because(Reason{Verdict: Change, Text: phrases["no-machine"]})
 	}
-	var err error
 	if p.Others, err = t.filmsFor(r); err != nil {
-		return err
+		return texts, err
 	}
 	if len(p.Others) == 0 {
 		p.because(Reason{Verdict: Refuse, Text: phrases["no-film"]})
-		return nil
+		return texts, nil
 	}
 	p.because(Reason{Verdict: Change, Text: fill(phrases["others"], "films", nameList(p.Others, t.filmName))})
-	return nil
+	return texts, nil
 }
 
 // misfits says why the film or the print cannot go through the machine as asked.
@@ -153,7 +164,7 @@ func (t *Tables) judgeWait(p *Plan, r request) error {
 		p.because(Reason{Verdict: Wait, Text: phrases["unknown-print"]})
 		return nil
 	}
-	p.RemainingHours = hours(remaining)
+	p.remaining, p.RemainingHours = remaining, hours(remaining)
 	p.Counted = duration(r.elapsed)
 	if r.clocked {
 		by := r.now.Add(time.Duration(math.Ceil(remaining.Minutes()-1e-6)) * time.Minute).Format(clockLayout)
@@ -161,7 +172,11 @@ func (t *Tables) judgeWait(p *Plan, r request) error {
 	}
 	if remaining > 0 {
 		p.because(Reason{Verdict: Wait, Text: fill(phrases["wait"], "remaining", duration(remaining), "wait", duration(told), "storage", r.storage.Name)})
-		return nil
+		s, err := r.state(l)
+		if err != nil {
+			return err
+		}
+		return judgeEarly(p, r, s)
 	}
 	p.because(Reason{Verdict: Go, Text: fill(phrases["ready"], "counted", duration(r.elapsed), "wait", duration(told))})
 	return nil
@@ -170,7 +185,7 @@ func (t *Tables) judgeWait(p *Plan, r request) error {
 // place is a storage in the job's room.
 func (r request) place(s *shop.Storage) place {
 	p := in(r.room, s)
-	p.backShut = r.backShut
+	p.backShut = r.back != "open"
 	return p
 }
 
@@ -196,16 +211,23 @@ func (r request) ready(l law) (quantity.Time, bool, error) {
 	return spent + t, ok, err
 }
 
+// state is the print at the end of its history.
+func (r request) state(l law) (state, error) {
+	s, err := l.fresh(r.coverage), error(nil)
+	for _, stay := range r.history {
+		if s, err = s.march(r.place(stay.Storage), stay.Time); err != nil {
+			return nil, err
+		}
+	}
+	return s, nil
+}
+
 // hardlyDries says that a print does not dry as it is kept, and what would
 // help: the storage of this room that dries it soonest, from here on.
 func (t *Tables) hardlyDries(p *Plan, r request, l law) error {
-	s := l.fresh(r.coverage)
-	for _, stay := range r.history {
-		next, err := s.march(r.place(stay.Storage), stay.Time)
-		if err != nil {
-			return err
-		}
-		s = next
+	s, err := r.state(l)
+	if err != nil {
+		return err
 	}
 	text, err := hardly(l, s, r.place(r.storage))
 	if err != nil {
@@ -230,7 +252,7 @@ func (t *Tables) hardlyDries(p *Plan, r request, l law) error {
 	}
 	p.because(Reason{Verdict: Wait, Text: fill(phrases["hardly-hung"], "storage", best.Name,
 		"wait", duration(roundUp(max(soonest, least(r.ink)-r.elapsed))))})
-	return nil
+	return judgeEarly(p, r, s)
 }
 
 func hours(t quantity.Time) *float64 {

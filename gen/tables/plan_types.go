@@ -1,5 +1,7 @@
 package tables
 
+import "laydown/gen/quantity"
+
 // Job is one print, as it is asked about: ids of the shop's records and the
 // circumstances. Empty fields take the shop's usual ones.
 type Job struct {
@@ -16,6 +18,7 @@ type Job struct {
 	Sheet             string // 320x450 mm, or roll
 	Back              string // open, film, mounted
 	StackRH           string // with a unit: the humidity measured in the stack
+	Pieces            string // good pieces wanted; empty: one
 }
 
 // Plan is the answer for one job. Fields that a later computation fills are
@@ -32,6 +35,13 @@ type Plan struct {
 	MakerWaitHours float64  `json:"maker_wait_hours"`
 	// ReadyBy is a time on the shop's clock, 2026-11-25T18:30; null when unknown.
 	ReadyBy *string `json:"ready_by"`
+	// HandOverBy is when the job can leave the shop, on the shop's clock, and
+	// HandOverHours the time from now till then; HandOver says what is counted. They
+	// are null where nothing can be promised, with HandOverReason.
+	HandOverBy     *string  `json:"hand_over_by"`
+	HandOverHours  *float64 `json:"hand_over_hours"`
+	HandOver       string   `json:"hand_over,omitempty"`
+	HandOverReason string   `json:"hand_over_reason,omitempty"`
 	// Counted says how the time until now was counted.
 	Counted string `json:"counted,omitempty"`
 	// Window is the range of set temperatures; null where there is none, with
@@ -42,8 +52,18 @@ type Plan struct {
 	Others   []string `json:"others,omitempty"`
 	Feed     Feed     `json:"feed"`
 	Cautions []string `json:"cautions"`
-	Tests    []string `json:"tests,omitempty"` // readiness tests (heading ids)
-	Working  Working  `json:"working"`
+	// Laminate is where a test strip begins and what comes after the nip, at the
+	// machine's usual speed in the shop's usual room.
+	Laminate []Line `json:"laminate,omitempty"`
+	// Evidence is what the job's numbers make of the causes of faults, and Faults those
+	// that they make likelier.
+	Evidence []Factor      `json:"evidence,omitempty"`
+	Faults   []LikelyFault `json:"faults,omitempty"`
+	Tests    []string      `json:"tests,omitempty"` // readiness tests (heading ids)
+	Working  Working       `json:"working"`
+	// HandOverWorking is the way to the hand-over.
+	HandOverWorking Working       `json:"hand_over_working"`
+	remaining       quantity.Time // until it is dry, unrounded
 	// HeatWorking is the way to the window.
 	HeatWorking Working `json:"heat_working"`
 }

@@ -62,16 +62,16 @@ func (s reactingState) left() float64 { return (s.coverage * s.unreacted).Percen
 
 // anchorReaction solves the rate in open air at the maker's temperature from
 // the maker's wait.
-func (t *Tables) anchorReaction(ink *shop.Ink) (quantity.Rate, []Warning, error) {
+func (t *Tables) anchorReaction(ink *shop.Ink) (anchor, []Warning, error) {
 	m := ink.Makers
 	r, err := drying.SolveFirstOrder(quantity.Fraction(coverageRatio(ink, m.Coverage)), ink.Reaction.Unreacted.Best, m.Wait.Best)
 	if err != nil {
-		return 0, []Warning{{Ink: ink.ID, Text: fmt.Sprintf("No rate meets %s's maker's wait of %s at %s coverage with %s unreacted allowed (%v).",
+		return anchor{}, []Warning{{Ink: ink.ID, Text: fmt.Sprintf("No rate meets %s's maker's wait of %s at %s coverage with %s unreacted allowed (%v).",
 			ink.Name, quantity.Metric(m.Wait.Best), m.Coverage, quantity.Metric(ink.Reaction.Unreacted.Best), err)}}, nil
 	}
 	share := oxygen(ink, t.shop.Storage(m.Storage.ID))
 	if share == 0 {
-		return 0, []Warning{{Ink: ink.ID, Text: fmt.Sprintf("%s's maker's wait is stated for a storage that lets no oxygen in.", ink.Name)}}, nil
+		return anchor{}, []Warning{{Ink: ink.ID, Text: fmt.Sprintf("%s's maker's wait is stated for a storage that lets no oxygen in.", ink.Name)}}, nil
 	}
-	return r.Times(1 / share).Rate, nil, nil
+	return anchor{rate: r.Times(1 / share).Rate, solved: true}, nil, nil
 }

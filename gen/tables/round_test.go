@@ -52,3 +52,12 @@ func TestParseSheet(t *testing.T) {
 }
 
 func near(a, b float64) bool { return a-b < 1e-9 && b-a < 1e-9 }
+
+// A half is rounded up, whatever its last bits.
+func TestAmountRoundsHalvesUp(t *testing.T) {
+	for x, want := range map[float64]string{1.25: "1.3\u00a0g/m²", 1.2499999999999998: "1.3\u00a0g/m²", 1.24: "1.2\u00a0g/m²", 0.35: "0.35\u00a0g/m²", 0: "0\u00a0g/m²"} {
+		if got := amount(x, "g/m²"); got != want {
+			t.Errorf("%v: %q, want %q", x, got, want)
+		}
+	}
+}

@@ -10,8 +10,8 @@ import (
 )
 
 // PlanShards makes the scripts that the plan page answers from: one for what
-// every job needs, one for each ink (how it dries) and one for each medium
-// (what heat does on it). Each calls a function of the page's own
+// every job needs, one for each ink (how it dries) and two for each medium
+// (what heat does on it, and what comes after the nip). Each calls a function of the page's own
 // script with plain data. All numbers are computed here; the page multiplies
 // the modes of the storages through a print's history.
 //
@@ -36,6 +36,15 @@ func (t *Tables) PlanShards() (map[string][]byte, error) {
 			return nil, fmt.Errorf("%s: %w", medium.ID, err)
 		}
 		if err := put("heat-"+medium.ID+".js", "heat", s); err != nil {
+			return nil, err
+		}
+	}
+	laminates, err := t.laminateShards()
+	if err != nil {
+		return nil, err
+	}
+	for _, s := range laminates {
+		if err := put("laminate-"+s.Medium+".js", "laminate", s); err != nil {
 			return nil, err
 		}
 	}
@@ -65,11 +74,33 @@ type commonShard struct {
 	Cautions   map[string]string `json:"cautions"`
 	Feeds      map[string]string `json:"feeds"`
 	Hardly     float64           `json:"hardly_h"`
+	Causes     []causeJS         `json:"causes"` // those of all families of faults that name a physics
+	Locked     float64           `json:"locked_h"`
 	// Steps are the humidities of a measured stack, Limits the words for what
 	// bounds a window: its lowest, then the highest ones in the order of their codes.
 	Steps  []float64         `json:"humidity_steps"`
 	Limits []string          `json:"limits"`
 	Words  map[string]string `json:"limit_words"`
+	// Work is what a job takes beside the running; null where the shop does not say.
+	Work *workJS `json:"work"`
+}
+
+// workJS is the shop's work, in seconds and metres.
+type workJS struct {
+	SetUp   float64 `json:"set_up_s"`
+	Feeding float64 `json:"feeding_s"`
+	Trim    float64 `json:"trim_s"`
+	Gap     float64 `json:"gap_m"`
+	Border  float64 `json:"border_m"`
+	Spoils  float64 `json:"spoils"`
+}
+
+type causeJS struct {
+	Family  string  `json:"family"`
+	ID      string  `json:"id"`
+	Text    string  `json:"text"`
+	Physics string  `json:"physics"`
+	Share   float64 `json:"share"`
 }
 
 type namedJS struct {
@@ -106,7 +137,11 @@ type filmJS struct {
 	Class     string   `json:"class"`
 	Thickness float64  `json:"thickness_m"`
 	RunsOn    []string `json:"runs_on"`
-	Safe      *float64 `json:"safe"` // g/m²; null: the ink's own
+	Safe      *float64 `json:"safe"`   // g/m²; null: the ink's own
+	Rest      *float64 `json:"rest_s"` // null: not stated
+	// Pass is how freely a carrier passes the film, 1 over the sum of its layers'
+	// thickness over mobility, in 1/m; 0: not at all, null: not known.
+	Pass *float64 `json:"pass"`
 }
 
 type laminatorJS struct {
@@ -119,7 +154,10 @@ type laminatorJS struct {
 	Fastest float64   `json:"fastest"`
 	Speeds  []float64 `json:"speeds"` // for which windows are held
 	Usual   int       `json:"usual"`  // which of them is the usual
-	Both    bool      `json:"heats_both"`
+	Heated  bool      `json:"heated"`
+	WarmUp  float64   `json:"warm_up_s"`
+	// Overlaps is true where sheets overlap under the film: no gap, no border.
+	Overlaps bool `json:"overlaps"`
 }
 
 type storageJS struct {
@@ -144,8 +182,14 @@ func (t *Tables) commonShard() commonShard {
 	front := t.shop.Front
 	c := commonShard{
 		Defaults: map[string]string{"room": front.Room.ID, "laminator": front.Laminator.ID, "storage": front.Storage.ID},
-		Phrases:  phrases, Verdicts: Verdicts, Cautions: cautionTexts, Feeds: feedTexts,
-		Hardly: HardlyDries.Hours(), Limits: limitNames, Words: limitWords,
+		Phrases:  phrases, Verdicts: Verdicts, Cautions: t.cautionTexts(), Feeds: feedTexts,
+		Hardly: HardlyDries.Hours(), Locked: LockedIn.Hours(), Limits: limitNames, Words: limitWords,
+	}
+	for _, cause := range t.physicalCauses() {
+		c.Causes = append(c.Causes, causeJS{cause.Family, cause.Cause, cause.Text, cause.physics, cause.share})
+	}
+	if w := front.Work; w != nil {
+		c.Work = &workJS{float64(w.SetUp.Best), float64(w.Feeding.Best), float64(w.Trim.Best), float64(w.Gap.Best), float64(w.Border.Best), float64(w.Spoils.Best)}
 	}
 	for _, h := range humiditySteps {
 		c.Steps = append(c.Steps, float64(h))
@@ -158,7 +202,11 @@ func (t *Tables) commonShard() commonShard {
 			float64(m.Width.Best), float64(m.SheetLength.Best), float64(m.Thickness.Best)})
 	}
 	for _, f := range t.shop.Films {
-		j := filmJS{namedJS{f.ID, f.Name}, f.Class, float64(f.BaseThickness.Best + f.AdhesiveThickness.Best), ids(f.RunsOn), nil}
+		j := filmJS{namedJS{f.ID, f.Name}, f.Class, float64(f.BaseThickness.Best + f.AdhesiveThickness.Best), ids(f.RunsOn), nil, nil, t.passes(f)}
+		if f.Rest.Set {
+			rest := float64(f.Rest.Best)
+			j.Rest = &rest
+		}
 		if f.Safe.Set {
 			g := grams(f.Safe.Best)
 			j.Safe = &g
@@ -167,7 +215,7 @@ func (t *Tables) commonShard() commonShard {
 	}
 	for _, m := range t.shop.Laminators {
 		c.Laminators = append(c.Laminators, laminatorJS{namedJS{m.ID, m.Name}, m.Films, m.Forms, float64(m.Width.Best),
-			float64(m.Opening.Best), float64(m.Slowest.Best), float64(m.Fastest.Best), nil, 0, m.Heated == "both"})
+			float64(m.Opening.Best), float64(m.Slowest.Best), float64(m.Fastest.Best), nil, 0, heated(m), float64(m.WarmUp.Best), overlaps(m)})
 		last := &c.Laminators[len(c.Laminators)-1]
 		for i, v := range Speeds(m) {
 			last.Speeds = append(last.Speeds, float64(v))
@@ -212,6 +260,9 @@ type mediumLaw struct {
 	// Slabs by room/storage: D/L² in 1/h, the floor in g/m², the Biot numbers of
 	// face and back, then the eigenvalues.
 	Slabs map[string][]float64 `json:"slabs,omitempty"`
+	// Over is the layer's mobility over its thickness, in 1/m: with a film's pass it
+	// gives the film's resistance as a Biot number wants it.
+	Over float64 `json:"over_m,omitempty"`
 	// Shut is the same with the back closed, where that differs.
 	Shut map[string][]float64 `json:"shut,omitempty"`
 }
@@ -248,7 +299,23 @@ func (t *Tables) inkShard(ink *shop.Ink) (inkShard, error) {
 	return s, nil
 }
 
+// passes is how freely a carrier passes a film, relative to plasticised calendered
+// vinyl of a metre: R·D/L of State.Clears is the medium's over_m divided by it.
+func (t *Tables) passes(film *shop.Film) *float64 {
+	plies, err := t.plies(film, 1)
+	if err != nil {
+		return nil
+	}
+	sum := 0.0
+	for _, p := range plies {
+		sum += float64(p.Resistance())
+	}
+	pass := digits(1/sum, 12)
+	return &pass
+}
+
 func (t *Tables) slabs(m *mediumLaw, l evaporating, medium *shop.Medium) error {
+	m.Over = digits(float64(medium.Drying.Mobility.Best)/float64(medium.Drying.Absorbs.Best), 12)
 	m.Slabs, m.Shut = map[string][]float64{}, map[string][]float64{}
 	for _, room := range t.shop.Rooms {
 		for _, storage := range t.StoragesFor(medium) {

@@ -80,7 +80,7 @@ func (l reacting) steps(coverage string, p place) (Working, error) {
 	return w, nil
 }
 
-func (l toner) steps(coverage string, _ place) (Working, error) {
+func (l toner) steps(coverage string, p place) (Working, error) {
 	r := l.ink.Toner
 	w := Working{Steps: []Step{
 		stated("", "any sheet", r.Base, "s"),
@@ -88,6 +88,15 @@ func (l toner) steps(coverage string, _ place) (Working, error) {
 		more("more for heavy coverage", r.Heavy, coverage == "heavy"),
 	}}
 	w.Notes = append(w.Notes, "The hours are the trade's rule, not computed; they pass wherever the print lies.")
+	water, holds, err := l.t.regain(l.medium, p)
+	if err != nil || !holds {
+		return w, err
+	}
+	steps, note := water.steps(l.hours(coverage), p.storage.Name)
+	w.Steps = append(w.Steps, steps...)
+	if note != "" {
+		w.Notes = append(w.Notes, note)
+	}
 	return w, nil
 }
 

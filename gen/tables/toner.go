@@ -7,8 +7,10 @@ import (
 )
 
 // toner is the law of a fused toner: the hours of the trade's rule add up, and
-// they pass wherever the print lies.
+// they pass wherever the print lies. What is computed beside them is how the sheet
+// takes back the water that the fuser drove out of it.
 type toner struct {
+	t      *Tables
 	ink    *shop.Ink
 	medium *shop.Medium
 }

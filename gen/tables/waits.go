@@ -98,9 +98,14 @@ func hardly(l law, s state, p place) (string, error) {
 		"left", amount(late.left(), unit), "limit", amount(limit, unit)), nil
 }
 
+// amount writes two significant digits. A half is rounded up, as the page's script
+// does it: without the nudge 1.25 would be 1.2 here and 1.3 there.
 func amount(x float64, unit string) string {
-	return fmt.Sprintf("%.2g\u00a0%s", x, unit)
+	return fmt.Sprintf("%.2g\u00a0%s", x*(1+halfUp), unit)
 }
+
+// halfUp is more than any last bits and less than any digit that is shown.
+const halfUp = 1e-9
 
 // Waits computes the whole table: every ink on every medium that is made for
 // it, each coverage, each storage that suits the medium's form, each room, in

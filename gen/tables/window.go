@@ -2,6 +2,7 @@ package tables
 
 import (
 	"fmt"
+	"math"
 
 	"laydown/gen/nip"
 	"laydown/gen/quantity"
@@ -35,6 +36,18 @@ type WindowValue struct {
 
 // Open says that the first piece and the steady run each have a window.
 func (v WindowValue) Open() bool { return v.First.Open() && v.Steady.Open() }
+
+// Middle is a set temperature to work with: the middle of what holds for first
+// piece and steady run, or of the first piece's window, or, where that is shut,
+// the lowest at which the adhesive bonds.
+func (v WindowValue) Middle() quantity.Temperature {
+	for _, r := range []Range{v.Whole, v.First} {
+		if r.Open() {
+			return quantity.FromCelsius(math.Round((r.Low.Celsius() + r.High.Celsius()) / 2))
+		}
+	}
+	return up(max(v.First.Low, v.Steady.Low))
+}
 
 // Spans are the windows of the first piece and of the steady run in whole
 // degrees, rounded to the safe side.

@@ -104,7 +104,22 @@ func WriteHumiditiesJSON(w io.Writer, list []HumidityValue) error {
 
 // writeLines writes a table as JSON with one value a line.
 func writeLines(w io.Writer, table string, n int, value func(i int) any) error {
-	if _, err := io.WriteString(w, "{\"table\":\""+table+"\",\n\"values\":[\n"); err != nil {
+	return writeTable(w, table, nil, n, value)
+}
+
+// writeTable writes a table as JSON, one value a line: that keeps the file readable
+// and its changes small. Where it has steps they stand before the values, by the
+// record that they belong to.
+func writeTable(w io.Writer, table string, steps map[string][]stepJSON, n int, value func(i int) any) error {
+	head := "{\"table\":\"" + table + "\",\n"
+	if steps != nil {
+		text, err := json.Marshal(steps)
+		if err != nil {
+			return err
+		}
+		head += "\"steps\":" + string(text) + ",\n"
+	}
+	if _, err := io.WriteString(w, head+"\"values\":[\n"); err != nil {
 		return err
 	}
 	for i := range n {

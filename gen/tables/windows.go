@@ -1,11 +1,7 @@
 package tables
 
 import (
-	"errors"
-	"runtime"
 	"slices"
-	"sync"
-	"sync/atomic"
 
 	"laydown/gen/nip"
 	"laydown/gen/quantity"
@@ -54,20 +50,10 @@ func (t *Tables) pairings() []pairing {
 // machine that takes both, at three speeds, in every room.
 func (t *Tables) Windows() ([]WindowValue, error) {
 	pairings := t.pairings()
-	parts := make([][]WindowValue, len(pairings))
-	errs := make([]error, len(pairings))
-	var next atomic.Int64
-	var group sync.WaitGroup
-	for range min(runtime.GOMAXPROCS(0), len(pairings)) {
-		group.Go(func() {
-			solver, r := nip.NewSolver(), new(nip.Response)
-			for i := next.Add(1) - 1; i < int64(len(pairings)); i = next.Add(1) - 1 {
-				parts[i], errs[i] = t.windowsOf(pairings[i], solver, r)
-			}
-		})
-	}
-	group.Wait()
-	return slices.Concat(parts...), errors.Join(errs...)
+	parts, err := eachOf(len(pairings), func(solver *nip.Solver, i int) ([]WindowValue, error) {
+		return t.windowsOf(pairings[i], solver, new(nip.Response))
+	})
+	return slices.Concat(parts...), err
 }
 
 // windowsOf computes a pairing's windows at every listed speed in every room.

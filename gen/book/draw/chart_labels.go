@@ -1,20 +1,22 @@
 package draw
 
-// level draws the limit and names it where no curve runs.
-func (c Chart) level(v *canvas, f box, lines [][]point) {
-	if c.Level == nil {
-		return
-	}
-	y := c.y(c.Level.At, f)
+// level draws a limit and names it where no curve runs.
+func (c Chart) level(v *canvas, f box, lines [][]point, l Level) {
+	y := c.y(l.At, f)
 	if y < f.y || y > f.y+f.h {
 		return
 	}
-	v.line("limit", f.x, y, f.x+f.w, y)
-	w := charWidth * float64(len([]rune(c.Level.Name)))
-	bestX, bestY, bestCost := f.x+8, y-6, 1<<30
+	left := f.x
+	if l.From != 0 {
+		left = max(f.x, c.x(l.From, f))
+	}
+	v.line("limit", left, y, f.x+f.w, y)
+	w := labelWidth(l.Name)
+	left = max(f.x, min(left, f.x+f.w-w-16))
+	bestX, bestY, bestCost := left+8, y-6, 1<<30
 	for _, up := range []float64{-6, textHeight + 1} {
 		for k := 0; k <= 12; k++ {
-			x := f.x + 8 + (f.w-w-16)*float64(k)/12
+			x := left + 8 + max(f.x+f.w-left-w-16, 0)*float64(k)/12
 			b := box{x - 4, y + up - textHeight, w + 8, textHeight + 6}
 			cost := 0
 			for _, line := range lines {
@@ -29,7 +31,7 @@ func (c Chart) level(v *canvas, f box, lines [][]point) {
 			}
 		}
 	}
-	v.text("label limit-name", "start", bestX, bestY, c.Level.Name)
+	v.text("label limit-name", "start", bestX, bestY, l.Name)
 }
 
 // Crossing gives where a curve first falls to a level, by straight lines
@@ -68,7 +70,7 @@ func (c Chart) names(v *canvas, f box, lines [][]point) {
 	var at []int
 	var taken []box
 	for i, s := range c.Curves {
-		if c.leavesRight(s) && len(lines[i]) > 0 {
+		if c.leavesRight(s) && len(lines[i]) > 0 && s.Name != "" {
 			ends = append(ends, lines[i][len(lines[i])-1].y)
 			at = append(at, i)
 		}
@@ -81,10 +83,10 @@ func (c Chart) names(v *canvas, f box, lines [][]point) {
 		v.text("label", "start", right+12, y+5, c.Curves[at[k]].Name)
 	}
 	for i, s := range c.Curves {
-		if c.leavesRight(s) || len(lines[i]) == 0 {
+		if c.leavesRight(s) || len(lines[i]) == 0 || s.Name == "" {
 			continue
 		}
-		w := charWidth * float64(len([]rune(s.Name)))
+		w := labelWidth(s.Name)
 		var others [][]point
 		for j, line := range lines {
 			if j != i {

@@ -52,7 +52,7 @@ func halving(name string) Series {
 func sample() Chart {
 	return Chart{ID: "one", Title: "What is left <after> hours", Desc: "It halves.",
 		X: Axis{Label: "hours", From: 0, To: 60, Hours: true}, Y: Axis{Label: "left", From: 0.1, To: 10, Log: true},
-		Curves: []Series{halving("normal"), halving("the same")}, Level: &Level{"limit 1", 1}}
+		Curves: []Series{halving("normal"), halving("the same")}, Level: &Level{Name: "limit 1", At: 1}}
 }
 
 func TestChart(t *testing.T) {
@@ -160,7 +160,7 @@ func TestSection(t *testing.T) {
 		switch attr(e, "class") {
 		case "outline":
 			outlines++
-		case "label":
+		case "label layer":
 			labels++
 		}
 	}

@@ -2,6 +2,7 @@ package search
 
 import (
 	"cmp"
+	"math"
 	"slices"
 	"strings"
 )
@@ -32,7 +33,8 @@ func (x *Index) Find(query string, max int) []Hit { return x.Ask(query, max).Hit
 func (x *Index) Ask(query string, max int) Answer {
 	var a Answer
 	items := x.items(query, &a)
-	a.Hits, a.All = x.rank(items, x.posts[nameTerm(Tokens(query))], max)
+	words := reread(query, a.Read)
+	a.Hits, a.All = x.rank(items, x.named(words), max)
 	for _, it := range items {
 		if len(it.scores) == 0 {
 			a.Missing = append(a.Missing, it.typed)
@@ -40,10 +42,80 @@ func (x *Index) Ask(query string, max int) Answer {
 	}
 	if len(a.Hits) == 0 {
 		for _, w := range a.Missing {
-			a.Closest = append(a.Closest, x.offers(x.nearest(w, min(3, len([]rune(w))/2), true), "")...)
+			a.Closest = append(a.Closest, x.suggest(w)...)
 		}
 	}
+	a.Pins = x.pinned(plainWords(query), words)
+	code, sure := x.stampIn(query)
+	a.Boxes = x.stampBoxes(code, sure, len(a.Hits))
+	if sure == surelyStamp { // then its letters are no words
+		a.Hits, a.All, a.Read, a.Missing, a.Closest = nil, false, nil, nil, nil
+	}
+	if len(a.Boxes) == 0 {
+		sizes := amountsIn(query)
+		a.Boxes = x.answers(plainWords(query), sizes)
+		if len(a.Boxes) == 0 {
+			a.Boxes = x.answers(words, sizes)
+		}
+		a.Boxes = append(a.Boxes, conversions(query)...)
+	}
+	a.Boxes = a.Boxes[:min(len(a.Boxes), mostBoxes)]
 	return a
+}
+
+// named lists the entries of which the words are the whole title or name, once
+// for the words without the little ones and once more for all of them.
+func (x *Index) named(words []string) []int {
+	tokens := Tokens(strings.Join(words, " "))
+	plain, all := nameHash(tokens, false), nameHash(tokens, true)
+	if plain == all {
+		return x.names[plain]
+	}
+	return append(slices.Clone(x.names[plain]), x.names[all]...)
+}
+
+// suggest names known words to try in place of one that nothing has: those
+// with the fewest typing errors, or else those that share the most pairs of
+// letters.
+func (x *Index) suggest(w string) []string {
+	near := x.nearest(w, min(3, len([]rune(w))/2), true)
+	if len(near) == 0 {
+		near = x.alike(w)
+	}
+	return x.offers(near, "")
+}
+
+// reread is the words of a query, with what was read in the place of what was
+// typed. Quantities are left out.
+func reread(query string, read []Reading) []string {
+	text := " " + strings.Join(plainWords(query), " ") + " "
+	for _, r := range read {
+		typed := " " + strings.Join(plainWords(r.Typed), " ") + " "
+		text = strings.Replace(text, typed, " "+strings.Join(plainWords(r.Read), " ")+" ", 1)
+	}
+	return strings.Fields(text)
+}
+
+// plainWords is the words of a text, without the parts of quantities.
+func plainWords(text string) []string {
+	var out []string
+	for _, t := range Tokens(text) {
+		if t.Kind == Word && !t.Inside {
+			out = append(out, t.Text)
+		}
+	}
+	return out
+}
+
+// amountsIn is the quantities of a text, as terms.
+func amountsIn(text string) []string {
+	var out []string
+	for _, t := range Tokens(text) {
+		if t.Kind == Amount {
+			out = append(out, t.Text)
+		}
+	}
+	return out
 }
 
 // items splits a query into what it asks for.
@@ -58,7 +130,11 @@ func (x *Index) items(query string, a *Answer) []item {
 	var items []item
 	for i := 0; i < len(q); i++ {
 		if q[i].Kind == Amount {
-			items = append(items, x.amount(query[q[i].Start:q[i].End], q[i].Text))
+			it := x.amount(query[q[i].Start:q[i].End], q[i].Text)
+			if len(it.scores) == 0 { // nothing lies near it: the table of units is left
+				it = item{it.typed, x.word("units", nil, false, &Answer{}).scores}
+			}
+			items = append(items, it)
 			continue
 		}
 		if n := x.phraseAt(q[i:]); n > 1 {
@@ -79,6 +155,9 @@ func (x *Index) items(query string, a *Answer) []item {
 		open := i == len(q)-1 && q[i].End == len(query)
 		items = append(items, x.word(q[i].Text, joined, open, a))
 	}
+	if namesTarget(query) { // asks for the table of units too
+		items = append(items, x.word("units", nil, false, &Answer{}))
+	}
 	return items
 }
 
@@ -94,12 +173,29 @@ func (x *Index) add(it item, term string, percent int) {
 func (x *Index) amount(typed, term string) item {
 	it := item{typed, map[int]int{}}
 	kind, step := splitQuantity(term)
-	far := reach(kind)
-	for d := -far; d <= far; d++ {
-		x.add(it, quantityTerm(kind, step+d), 100-byFar*max(d, -d)/far)
+	x.around(it, kind, step)
+	if _, m, _, _ := valueAt(fold(typed), 0); m.shown == pounds { // perhaps a basis weight, of which it does not say
+		for _, basis := range bases {
+			b := measureAs(basis)
+			x.around(it, b.kind, step+shift(b.factor)-shift(measureAs(pounds).factor))
+		}
 	}
 	return it
 }
+
+// around adds the entries with a quantity and with those near it; where there
+// are none it looks further, to twice the reach, then four and eight times.
+func (x *Index) around(it item, kind string, step int) {
+	had := len(it.scores)
+	for far := reach(kind); far <= 8*reach(kind) && len(it.scores) == had; far *= 2 {
+		for d := -far; d <= far; d++ {
+			x.add(it, quantityTerm(kind, step+d), 100-byFar*max(d, -d)/far)
+		}
+	}
+}
+
+// shift is how many steps a unit's factor moves a ratio by.
+func shift(factor float64) int { return int(math.Floor(math.Log(factor)*ratioSteps + 0.5)) }
 
 // phraseAt is how many of the next words together name a group: the most that
 // do, or 0.
@@ -287,7 +383,7 @@ func (x *Index) offers(near []string, read string) []string {
 // rank puts the entries with most items first, then those with most points,
 // to which those whose whole name was typed add a share. It leaves out entries that lack an item if others have all, and those that have
 // less than half of what the best one has.
-func (x *Index) rank(items []item, named []posting, most int) (hits []Hit, all bool) {
+func (x *Index) rank(items []item, named []int, most int) (hits []Hit, all bool) {
 	count, score := make([]int, len(x.entries)), make([]int, len(x.entries))
 	best := 0
 	for _, it := range items {
@@ -300,8 +396,8 @@ func (x *Index) rank(items []item, named []posting, most int) (hits []Hit, all b
 	if best == 0 {
 		return nil, false
 	}
-	for _, p := range named {
-		score[p.entry] += p.score
+	for _, e := range named {
+		score[e] += scale * wholeName
 	}
 	all = best == len(items)
 	for e, x := range x.entries {

@@ -12,12 +12,18 @@ import (
 type Index struct {
 	entries []Entry
 	words   []string             // every word as written in the texts or listed in a group, sorted
-	terms   []string             // every posting list's name, sorted
-	posts   map[string][]posting // by term: a stem, a quantity "#L-4738", a group "=12", a name "~orang_peel"
+	posts   map[string][]posting // by term: a stem, a quantity "#L-4738", a group "=12"
 	heads   []string             // the groups' own words
 	members map[string][]member  // by stems parted by spaces
 	starts  map[string]int       // by a member's first stem: words in the longest such member
 	longest int                  // words in the longest member
+	names   map[uint32][]int     // by the hash of a whole title or name: the entries that have it
+	pins    []pin
+	things  []thing
+	facts   []fact
+	charts  []Chart
+	stamps  string
+	edition string
 }
 
 // posting is one entry of a list, with what the term is worth there.
@@ -38,16 +44,22 @@ const (
 
 func groupTerm(group int) string { return "=" + strconv.Itoa(group) }
 
-// nameTerm is the posting list of the entries that a text names in full:
-// "~orang_peel".
-func nameTerm(tokens []Token) string {
-	var stems []string
+// nameHash is what a whole title or name is filed under, from its stems: the
+// hash of Fowler, Noll and Vo (FNV-1a, 32 bits, from memory) over characters.
+// Two names of a handbook meeting by chance would only lift a wrong hit. A name
+// with little words is filed with them and without: "which film" is more than
+// "film".
+func nameHash(tokens []Token, little bool) uint32 {
+	h := uint32(2166136261)
 	for _, t := range tokens {
-		if t.Kind == Word && !stopped[t.Text] {
-			stems = append(stems, stem(t.Text))
+		if t.Kind != Word || stopped[t.Text] && !little {
+			continue
+		}
+		for _, r := range stem(t.Text) + " " {
+			h = (h ^ uint32(r)) * 16777619
 		}
 	}
-	return "~" + strings.Join(stems, "_")
+	return h
 }
 
 // What a word is worth by where it stands, in the terms of the ranking
@@ -63,79 +75,111 @@ const (
 	inSection   = 0.2
 	inKind      = 0.2
 	wholeName   = 10 // added when the query is the whole of a title or name
-	scale       = 32 // scores are whole numbers, so that Go and the script agree to the last one
+	scale       = 8  // scores are whole numbers, so that Go and the script agree to the last one
 )
 
 // field adds up what the terms of one entry are worth.
 type field struct {
 	counts map[string]float64 // in the text
 	extra  map[string]float64 // in titles and names: the best of each
-	names  map[string]bool    // titles and names, whole
+	names  map[uint32]bool    // titles and names, whole
 	length float64
 }
 
 // Build makes the index. Entries keep their order: it settles ties.
-func Build(entries []Entry, words Words) *Index {
-	x := &Index{posts: map[string][]posting{}, members: map[string][]member{}, starts: map[string]int{}}
+func Build(b Book) *Index {
+	x := newIndex()
 	surface := map[string]bool{}
-	for g, t := range words.Terms {
+	for g, t := range b.Words.Terms {
 		x.heads = append(x.heads, t.Term)
 		for _, list := range []struct {
 			names []string
 			how   byte
 		}{{[]string{t.Term}, sameAs}, {t.Also, sameAs}, {t.Misspelt, misspelt}, {t.Near, nearTo}} {
 			for _, name := range list.names {
-				x.addMember(name, member{g, list.how}, surface)
+				for _, key := range memberKeys(name, surface) {
+					x.addMember(key, member{g, list.how})
+				}
 			}
 		}
 	}
-	fields := make([]field, len(entries))
+	fields := make([]field, len(b.Entries))
 	lengths := 0.0
-	for i, e := range entries {
+	for i, e := range b.Entries {
 		e.Text = strings.Join(strings.Fields(e.Text), " ")
 		x.entries = append(x.entries, e)
 		fields[i] = x.weigh(e, surface)
 		lengths += fields[i].length
 	}
-	x.score(fields, max(1, lengths/float64(max(1, len(entries)))))
+	x.score(fields, max(1, lengths/float64(max(1, len(b.Entries)))))
 	for w := range surface {
 		x.words = append(x.words, w)
 	}
-	for t := range x.posts {
-		x.terms = append(x.terms, t)
-	}
 	sort.Strings(x.words)
-	sort.Strings(x.terms)
-	return x
-}
-
-func (x *Index) addMember(name string, m member, surface map[string]bool) {
-	var stems []string
-	for _, t := range Tokens(name) {
-		if t.Kind == Word {
-			stems = append(stems, stem(t.Text))
-			if !stopped[t.Text] && !isDigit(rune(t.Text[0])) {
-				surface[t.Text] = true
+	for _, p := range b.Pins {
+		x.pins = append(x.pins, newPin(p))
+	}
+	for _, t := range b.Things {
+		x.things = append(x.things, newThing(t))
+	}
+	for _, f := range b.Facts {
+		for _, a := range asks {
+			if a.key == f.Ask {
+				x.facts = append(x.facts, fact{f, a})
 			}
 		}
 	}
-	if len(stems) == 0 {
-		return
+	x.charts, x.stamps, x.edition = b.Charts, b.Stamps, b.Edition
+	return x
+}
+
+func newIndex() *Index {
+	return &Index{posts: map[string][]posting{}, members: map[string][]member{}, starts: map[string]int{}, names: map[uint32][]int{}}
+}
+
+// memberKeys are the keys that a name of a group is looked up by: its stems,
+// and where it has several words the stem of them written as one, so that roll
+// up, roll-up and rollup are one. The words are noted as known.
+func memberKeys(name string, surface map[string]bool) []string {
+	var stems []string
+	joined, letters := "", true
+	for _, t := range Tokens(name) {
+		if t.Kind != Word {
+			continue
+		}
+		stems = append(stems, stem(t.Text))
+		joined += t.Text
+		digit := isDigit(rune(t.Text[0]))
+		letters = letters && !digit
+		if !stopped[t.Text] && !digit {
+			surface[t.Text] = true
+		}
 	}
-	key := strings.Join(stems, " ")
+	switch {
+	case len(stems) == 0:
+		return nil
+	case len(stems) == 1 || len(stems) > 3 || !letters:
+		return []string{strings.Join(stems, " ")}
+	}
+	return []string{strings.Join(stems, " "), stem(joined)}
+}
+
+func (x *Index) addMember(key string, m member) {
 	for _, have := range x.members[key] {
 		if have.group == m.group {
 			return
 		}
 	}
 	x.members[key] = append(x.members[key], m)
-	x.starts[stems[0]] = max(x.starts[stems[0]], len(stems))
-	x.longest = max(x.longest, len(stems))
+	first, _, _ := strings.Cut(key, " ")
+	n := strings.Count(key, " ") + 1
+	x.starts[first] = max(x.starts[first], n)
+	x.longest = max(x.longest, n)
 }
 
 // weigh counts the terms of an entry's fields.
 func (x *Index) weigh(e Entry, surface map[string]bool) field {
-	f := field{counts: map[string]float64{}, extra: map[string]float64{}, names: map[string]bool{}}
+	f := field{counts: map[string]float64{}, extra: map[string]float64{}, names: map[uint32]bool{}}
 	for _, term := range x.termsOf(Tokens(e.Text), surface) {
 		f.counts[term]++
 		if term[0] != '=' && term[0] != '#' {
@@ -145,7 +189,8 @@ func (x *Index) weigh(e Entry, surface map[string]bool) field {
 	name := func(text string, each, whole float64) {
 		tokens := Tokens(text)
 		if whole > 0 {
-			f.names[nameTerm(tokens)] = true
+			f.names[nameHash(tokens, false)] = true
+			f.names[nameHash(tokens, true)] = true
 		}
 		n := 0.0
 		for _, t := range tokens {
@@ -228,8 +273,8 @@ func (x *Index) score(fields []field, mean float64) {
 			s := int(math.Floor(float64(scale*rare*worth*weight) + 0.5))
 			x.posts[t] = append(x.posts[t], posting{i, max(1, s)})
 		}
-		for t := range f.names {
-			x.posts[t] = append(x.posts[t], posting{i, scale * wholeName})
+		for h := range f.names {
+			x.names[h] = append(x.names[h], i)
 		}
 	}
 	for _, list := range x.posts {

@@ -16,8 +16,13 @@ func distance(typed, word string, most int, prefix bool) int {
 	for j := range row {
 		row[j] = j
 	}
+	least, was := 0, 0 // of the last row, and of the one before: later rows have no less than both
 	for i := 1; i <= len(a); i++ {
+		if least > most && was > most {
+			return most + 1
+		}
 		next[0] = i
+		was, least = least, i
 		for j := 1; j <= len(b); j++ {
 			cost := 1
 			if a[i-1] == b[j-1] {
@@ -27,6 +32,7 @@ func distance(typed, word string, most int, prefix bool) int {
 			if i > 1 && j > 1 && a[i-1] == b[j-2] && a[i-2] == b[j-1] {
 				next[j] = min(next[j], before[j-2]+1)
 			}
+			least = min(least, next[j])
 		}
 		before, row, next = row, next, before
 	}
@@ -46,4 +52,48 @@ func slack(word string) int {
 		return 2
 	}
 	return 1
+}
+
+// alike lists the known words that share the most pairs of letters with a
+// typed one, a third of them at least (the coefficient of Dice), best first.
+func (x *Index) alike(w string) []string {
+	mine := pairs(w)
+	if len(mine) == 0 {
+		return nil
+	}
+	type candidate struct {
+		word  string
+		share int // in percent
+	}
+	var best []candidate
+	for _, known := range x.words {
+		if isDigit(rune(known[0])) {
+			continue
+		}
+		both, theirs := 0, pairs(known)
+		for p := range theirs {
+			if mine[p] {
+				both++
+			}
+		}
+		if share := 200 * both / (len(mine) + len(theirs)); share >= 33 {
+			best = append(best, candidate{known, share})
+		}
+	}
+	slices.SortStableFunc(best, func(a, b candidate) int { return b.share - a.share })
+	var words []string
+	for _, c := range best {
+		words = append(words, c.word)
+	}
+	return words
+}
+
+// pairs is the set of a word's neighbouring letters.
+func pairs(w string) map[string]bool {
+	out := map[string]bool{}
+	r := []rune(w)
+	for i := 0; i+1 < len(r); i++ {
+		out[string(r[i:i+2])] = true
+	}
+	return out
 }

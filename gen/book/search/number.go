@@ -90,14 +90,14 @@ func separatorAt(cs []char, i int) int {
 	return 0
 }
 
-// amountAt reads the quantity at i: a number and its unit, or the first number
+// valueAt reads the quantity at i: a number and its unit, or the first number
 // of a range whose second has the unit; it then ends before the separator.
-func amountAt(cs []char, i int) (term string, end int, ok bool) {
+func valueAt(cs []char, i int) (value float64, m measure, end int, ok bool) {
 	figures := figuresAt(cs, i)
 	for _, f := range figures {
-		if u, end, ok := unitAt(cs, f.stop); ok {
-			if step, ok := u.step(f.value); ok {
-				return quantityTerm(u.kind, step), end, true
+		if m, end, ok := unitAt(cs, f.stop); ok {
+			if _, ok := m.step(f.value); ok {
+				return f.value, m, end, true
 			}
 		}
 	}
@@ -107,12 +107,22 @@ func amountAt(cs []char, i int) (term string, end int, ok bool) {
 			continue
 		}
 		for _, g := range figuresAt(cs, second) {
-			if u, _, ok := unitAt(cs, g.stop); ok {
-				if step, ok := u.step(f.value); ok {
-					return quantityTerm(u.kind, step), f.stop, true
+			if m, _, ok := unitAt(cs, g.stop); ok {
+				if _, ok := m.step(f.value); ok {
+					return f.value, m, f.stop, true
 				}
 			}
 		}
 	}
-	return "", i, false
+	return 0, measure{}, i, false
+}
+
+// amountAt reads the quantity at i as a term.
+func amountAt(cs []char, i int) (term string, end int, ok bool) {
+	value, m, end, ok := valueAt(cs, i)
+	if !ok {
+		return "", i, false
+	}
+	step, _ := m.step(value)
+	return quantityTerm(m.kind, step), end, true
 }

@@ -52,10 +52,27 @@ func TestQuantitiesMeet(t *testing.T) {
 		{"1,000 m", "1000 m", true},
 	} {
 		for _, pair := range [][2]string{{c.a, c.b}, {c.b, c.a}} {
-			x := Build([]Entry{{URL: "u", Text: "set to " + pair[1] + " here"}}, Words{})
-			if got := len(x.Find(pair[0], 1)) == 1; got != c.meet {
+			x := Build(Book{Entries: []Entry{{URL: "u", Text: "set to " + pair[1] + " here"}, {URL: "itself", Text: pair[0]}}})
+			if got := slices.Contains(urls(x.Find(pair[0], 2)), "u"); got != c.meet {
 				t.Errorf("%q finds %q: %v, want %v", pair[0], pair[1], got, c.meet)
 			}
+		}
+	}
+}
+
+// Where nothing lies within reach, the nearest that lies a little further off is
+// found, up to eight times the reach, and the nearer one before the other.
+func TestQuantitiesNearby(t *testing.T) {
+	x := Build(Book{Entries: []Entry{{URL: "90", Text: "at 90 °C"}, {URL: "91", Text: "at 91 °C"}, {URL: "99", Text: "at 99 °C"}}})
+	for q, want := range map[string][]string{
+		"185f":  {"90"}, // 85 °C: 5 °C off, within 8; 91 is 6 off and found too only past 4
+		"93 °C": {"91"}, // 2 °C off
+		"99 C":  {"99"},
+		"60 °C": {}, // 30 °C off
+	} {
+		got := urls(x.Find(q, 1))
+		if !slices.Equal(got, want) {
+			t.Errorf("%q finds %q first, want %q", q, got, want)
 		}
 	}
 }
@@ -80,10 +97,10 @@ func TestReachOfRatios(t *testing.T) {
 }
 
 func TestTitleBeforeText(t *testing.T) {
-	x := Build([]Entry{
+	x := Build(Book{Entries: []Entry{
 		{URL: "text", Title: "About rollers", Text: strings.Repeat("grain ", 200)},
 		{URL: "title", Title: "A word that stands among many others here is grain", Text: "nothing"},
-	}, Words{})
+	}})
 	if got := urls(x.Find("grain", 2)); !slices.Equal(got, []string{"title", "text"}) {
 		t.Errorf("got %q", got)
 	}
@@ -96,13 +113,13 @@ func TestTiesKeepOrder(t *testing.T) {
 		entries = append(entries, Entry{URL: fmt.Sprint(i), Title: "Same", Text: "the same words"})
 		want = append(want, fmt.Sprint(i))
 	}
-	if got := urls(Build(entries, Words{}).Find("same", 30)); !slices.Equal(got, want) {
+	if got := urls(Build(Book{Entries: entries}).Find("same", 30)); !slices.Equal(got, want) {
 		t.Errorf("got %q", got)
 	}
 }
 
 func TestWeight(t *testing.T) {
-	x := Build([]Entry{{URL: "light", Title: "Film"}, {URL: "heavy", Title: "Film", Weight: 2}}, Words{})
+	x := Build(Book{Entries: []Entry{{URL: "light", Title: "Film"}, {URL: "heavy", Title: "Film", Weight: 2}}})
 	if got := urls(x.Find("film", 2)); !slices.Equal(got, []string{"heavy", "light"}) {
 		t.Errorf("got %q", got)
 	}
@@ -111,13 +128,13 @@ func TestWeight(t *testing.T) {
 // The same entries make the same bytes, and no entries make a script too.
 func TestScriptStable(t *testing.T) {
 	c := readCases(t)
-	first := Build(c.Entries, Words{c.Words}).Script()
+	first := Build(c.book(Words{Terms: c.Words})).Script()
 	for range 5 {
-		if !bytes.Equal(first, Build(c.Entries, Words{c.Words}).Script()) {
+		if !bytes.Equal(first, Build(c.book(Words{Terms: c.Words})).Script()) {
 			t.Fatal("two builds differ")
 		}
 	}
-	empty := Build(nil, Words{})
+	empty := Build(Book{})
 	if hits := empty.Find("film", 5); len(hits) != 0 {
 		t.Errorf("an empty index finds %v", hits)
 	}
@@ -168,7 +185,7 @@ func FuzzTokens(f *testing.F) {
 	for _, c := range readCases(f).Tokens {
 		f.Add(c.Text)
 	}
-	x := Build(readCases(f).Entries, Words{readCases(f).Words})
+	x := Build(readCases(f).book(Words{Terms: readCases(f).Words}))
 	f.Fuzz(func(t *testing.T, text string) {
 		last := 0
 		for _, tok := range Tokens(text) {
@@ -194,7 +211,7 @@ func FuzzTokens(f *testing.F) {
 }
 
 // manual is about what a whole handbook holds: 300 sections, 60 000 words.
-func manual(b *testing.B) ([]Entry, Words) {
+func manual(b *testing.B) Book {
 	c := readCases(b)
 	var words []string
 	for _, e := range c.Entries {
@@ -213,13 +230,14 @@ func manual(b *testing.B) ([]Entry, Words) {
 		e.Text = strings.Join(text, " ")
 		entries = append(entries, e)
 	}
-	return entries, Words{c.Words}
+	c.Entries = entries
+	return c.book(Words{Terms: c.Words})
 }
 
 func BenchmarkBuild(b *testing.B) {
-	entries, words := manual(b)
+	book := manual(b)
 	for b.Loop() {
-		Build(entries, words)
+		Build(book)
 	}
 }
 

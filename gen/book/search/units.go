@@ -5,15 +5,18 @@ import (
 	"sort"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 )
 
-// unit reads a number as a quantity: si = factor·number + offset. Temperatures
-// are in °C, shares in %, the rest in SI.
-type unit struct {
-	name   string // folded; a space stands for any number of spaces
+// measure is a unit: si = factor·number + offset. Temperatures are in °C,
+// shares in %, the rest in SI.
+type measure struct {
+	shown  string // as an answer writes it
 	kind   string
 	factor float64
 	offset float64
+	names  string   // folded, parted by commas; a space stands for any number of spaces
+	to     []string // what it is converted to unless something else is asked
 }
 
 // Kinds of quantity: a letter each.
@@ -26,57 +29,88 @@ type unit struct {
 // which follow from the basic sizes 17×22, 25×38, 20×26 and 25½×30½ inches:
 // g/m² = lb · 453.59237 / (500 · width · height · 0.0254²). A point is read as
 // a caliper (0.001 in), as in this trade, never as a type size.
-var units = func() []unit {
-	var us []unit
-	add := func(kind string, factor, offset float64, names string) {
-		for _, name := range strings.Split(names, ",") {
-			us = append(us, unit{name, kind, factor, offset})
+var measures = func() []measure {
+	const inch, foot, pound = 0.0254, 0.3048, 0.45359237
+	paper := func(w, h float64) float64 { return pound / (500 * w * h * inch * inch) }
+	return []measure{
+		{"µm", "L", 1e-6, 0, "um,mic,mics,micron,microns,micrometre,micrometres,micrometer,micrometers,mu", []string{"mil"}},
+		{"nm", "L", 1e-9, 0, "nm", nil},
+		{"mil", "L", inch / 1000, 0, "mil,mils,thou,thous", []string{"µm"}},
+		{"pt", "L", inch / 1000, 0, "pt,pts,point,points", []string{"µm"}},
+		{"gauge", "L", inch / 1e5, 0, "gauge,ga", []string{"µm", "mil"}},
+		{"mm", "L", 1e-3, 0, "mm,millimetre,millimetres,millimeter,millimeters", []string{"in"}},
+		{"cm", "L", 1e-2, 0, "cm,centimetre,centimetres,centimeter,centimeters", []string{"in"}},
+		{"m", "L", 1, 0, "m,metre,metres,meter,meters", []string{"ft"}},
+		{"in", "L", inch, 0, "in,inch,inches,\"", []string{"mm"}},
+		{"ft", "L", foot, 0, "ft,foot,feet,'", []string{"m"}},
+		{"°C", "T", 1, 0, "c,°c,° c,degc,deg c,degree c,degrees c,celsius,degrees celsius,centigrade,degrees centigrade", []string{"°F"}},
+		{"°F", "T", 5.0 / 9, -160.0 / 9, "f,°f,° f,degf,deg f,degree f,degrees f,fahrenheit,degrees fahrenheit", []string{"°C"}},
+		{"m/min", "S", 1.0 / 60, 0, "m/min,m / min,mpm,metres per minute,meters per minute,metres a minute,meters a minute", []string{"ft/min"}},
+		{"ft/min", "S", foot / 60, 0, "ft/min,ft / min,fpm,ft per min,feet per minute,feet a minute,feet/min", []string{"m/min"}},
+		{"m/s", "S", 1, 0, "m/s", []string{"m/min", "ft/min"}},
+		{"mm/s", "S", 1e-3, 0, "mm/s", []string{"m/min", "ft/min"}},
+		{"in/s", "S", inch, 0, "in/s,ips", []string{"m/min", "ft/min"}},
+		{"psi", "P", pound * 9.80665 / (inch * inch), 0, "psi,lb/in2", []string{"kPa", "bar"}},
+		{"Pa", "P", 1, 0, "pa", nil},
+		{"kPa", "P", 1e3, 0, "kpa", []string{"psi", "bar"}},
+		{"MPa", "P", 1e6, 0, "mpa,n/mm2", []string{"psi", "bar"}},
+		{"bar", "P", 1e5, 0, "bar,bars", []string{"psi", "kPa"}},
+		{"kg/cm²", "P", 9.80665e4, 0, "kg/cm2,kgf/cm2", []string{"kPa", "psi"}},
+		{"g/m²", "W", 1e-3, 0, "g/m2,gsm,g/m^2,gm2,grams per square metre,grams per square meter", []string{"lb text", "lb cover"}},
+		{"lb bond", "W", paper(17, 22), 0, "lb bond,# bond", []string{"g/m²"}},
+		{"lb text", "W", paper(25, 38), 0, "lb text,# text,lb book,# book,lb offset,# offset", []string{"g/m²"}},
+		{"lb cover", "W", paper(20, 26), 0, "lb cover,# cover", []string{"g/m²"}},
+		{"lb index", "W", paper(25.5, 30.5), 0, "lb index,# index", []string{"g/m²"}},
+		{"s", "D", 1, 0, "s,sec,secs,second,seconds", []string{"min"}},
+		{"min", "D", 60, 0, "min,mins,minute,minutes", []string{"h"}},
+		{"h", "D", 3600, 0, "h,hr,hrs,hour,hours", nil},
+		{"d", "D", 86400, 0, "d,day,days", []string{"h"}},
+		{"weeks", "D", 604800, 0, "week,weeks", []string{"h"}},
+		{"%", "R", 1, 0, "%,percent,per cent,pct", nil},
+		{"g", "M", 1e-3, 0, "g,gram,grams", nil},
+		{"kg", "M", 1, 0, "kg,kilo,kilos", []string{"lb"}},
+		{"lb", "M", pound, 0, "lb,lbs,pound,pounds,#", []string{"kg"}},
+		{"m²", "A", 1, 0, "m2,sq m,sqm,square metre,square metres,square meter,square meters", []string{"ft²"}},
+		{"ft²", "A", foot * foot, 0, "ft2,sq ft,sqft,square foot,square feet", []string{"m²"}},
+		{"N/mm", "N", 1e3, 0, "n/mm", []string{"lb/in"}},
+		{"N/m", "N", 1, 0, "n/m", []string{"lb/in"}},
+		{"lb/in", "N", pound * 9.80665 / inch, 0, "lb/in,pli,lbf/in", []string{"N/mm"}},
+	}
+}()
+
+// pounds is the unit that, bare, may also be a paper's basis weight, and bases
+// are the weights that it may be, as shown.
+const pounds = "lb"
+
+var bases = []string{"lb text", "lb cover", "lb bond", "lb index"}
+
+// measureAs finds a measure by how it is shown; all that are looked for exist.
+func measureAs(shown string) measure {
+	for _, m := range measures {
+		if m.shown == shown {
+			return m
 		}
 	}
-	const inch, foot, pound = 0.0254, 0.3048, 0.45359237
-	add("L", 1e-6, 0, "um,mic,mics,micron,microns,micrometre,micrometres,micrometer,micrometers,mu")
-	add("L", 1e-9, 0, "nm")
-	add("L", inch/1000, 0, "mil,mils,thou,pt,pts,point,points")
-	add("L", inch/1e5, 0, "gauge,ga")
-	add("L", 1e-3, 0, "mm,millimetre,millimetres,millimeter,millimeters")
-	add("L", 1e-2, 0, "cm,centimetre,centimetres,centimeter,centimeters")
-	add("L", 1, 0, "m,metre,metres,meter,meters")
-	add("L", inch, 0, "in,inch,inches,\"")
-	add("L", foot, 0, "ft,foot,feet,'")
-	add("T", 1, 0, "c,°c,° c,degc,deg c,degree c,degrees c,celsius,degrees celsius,centigrade,degrees centigrade")
-	add("T", 5.0/9, -160.0/9, "f,°f,° f,degf,deg f,degree f,degrees f,fahrenheit,degrees fahrenheit")
-	add("S", 1.0/60, 0, "m/min,m / min,mpm,metres per minute,meters per minute,metres a minute,meters a minute")
-	add("S", foot/60, 0, "ft/min,ft / min,fpm,ft per min,feet per minute,feet a minute,feet/min")
-	add("S", 1, 0, "m/s")
-	add("S", 1e-3, 0, "mm/s")
-	add("S", inch, 0, "in/s,ips")
-	add("P", pound*9.80665/(inch*inch), 0, "psi,lb/in2")
-	add("P", 1, 0, "pa")
-	add("P", 1e3, 0, "kpa")
-	add("P", 1e6, 0, "mpa,n/mm2")
-	add("P", 1e5, 0, "bar")
-	add("P", 9.80665e4, 0, "kg/cm2,kgf/cm2")
-	add("W", 1e-3, 0, "g/m2,gsm,g/m^2,gm2,grams per square metre,grams per square meter")
-	paper := func(w, h float64) float64 { return pound / (500 * w * h * inch * inch) }
-	add("W", paper(17, 22), 0, "lb bond,# bond")
-	add("W", paper(25, 38), 0, "lb text,# text,lb book,# book,lb offset,# offset")
-	add("W", paper(20, 26), 0, "lb cover,# cover")
-	add("W", paper(25.5, 30.5), 0, "lb index,# index")
-	add("D", 1, 0, "s,sec,secs,second,seconds")
-	add("D", 60, 0, "min,mins,minute,minutes")
-	add("D", 3600, 0, "h,hr,hrs,hour,hours")
-	add("D", 86400, 0, "d,day,days")
-	add("D", 604800, 0, "week,weeks")
-	add("R", 1, 0, "%,percent,per cent,pct")
-	add("M", 1e-3, 0, "g,gram,grams")
-	add("M", 1, 0, "kg,kilo,kilos")
-	add("M", pound, 0, "lb,lbs,pound,pounds")
-	add("A", 1, 0, "m2,sq m,sqm,square metre,square metres,square meter,square meters")
-	add("A", foot*foot, 0, "ft2,sq ft,sqft,square foot,square feet")
-	add("N", 1e3, 0, "n/mm")
-	add("N", 1, 0, "n/m")
-	add("N", pound*9.80665/inch, 0, "lb/in,pli,lbf/in")
-	sort.SliceStable(us, func(i, j int) bool { return len(us[i].name) > len(us[j].name) })
+	panic("search: no unit is shown as " + shown)
+}
+
+// spelling is one name of a measure.
+type spelling struct {
+	name string
+	measure
+}
+
+// units are all spellings, the longest first.
+var units = func() []spelling {
+	var us []spelling
+	for _, m := range measures {
+		for _, name := range strings.Split(m.names, ",") {
+			us = append(us, spelling{name, m})
+		}
+	}
+	sort.SliceStable(us, func(i, j int) bool {
+		return utf8.RuneCountInString(us[i].name) > utf8.RuneCountInString(us[j].name)
+	})
 	return us
 }()
 
@@ -91,10 +125,14 @@ const (
 	degreeReach = 4
 )
 
+// si is a number of the unit in the kind's own unit. The product is converted
+// by itself, so that no machine fuses it into the sum and rounds otherwise.
+func (m measure) si(number float64) float64 { return float64(number*m.factor) + m.offset }
+
 // step files a number with a unit; ok is false for what has no logarithm.
-func (u unit) step(number float64) (step int, ok bool) {
-	v := float64(number*u.factor) + u.offset
-	if u.kind == "T" {
+func (m measure) step(number float64) (step int, ok bool) {
+	v := m.si(number)
+	if m.kind == "T" {
 		v *= degreeSteps
 	} else if v > 0 {
 		v = math.Log(v) * ratioSteps
@@ -119,7 +157,7 @@ func reach(kind string) int {
 func quantityTerm(kind string, step int) string { return "#" + kind + strconv.Itoa(step) }
 
 // unitAt finds the longest unit that stands at i, after spaces or one hyphen.
-func unitAt(cs []char, i int) (u unit, end int, ok bool) {
+func unitAt(cs []char, i int) (m measure, end int, ok bool) {
 	for j := 0; i < len(cs) && j < 2 && cs[i].r == ' '; j++ {
 		i++
 	}
@@ -145,9 +183,9 @@ next:
 		if j < len(cs) && (isWord(cs[j].r) || cs[j].r == '/' || cs[j].r == '·' || cs[j].r == '^') {
 			continue
 		}
-		return u, j, true
+		return u.measure, j, true
 	}
-	return unit{}, i, false
+	return measure{}, i, false
 }
 
 // splitQuantity takes a quantity's term apart again.

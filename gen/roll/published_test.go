@@ -1,0 +1,29 @@
+package roll
+
+import (
+	"testing"
+
+	"laydown/testdata"
+)
+
+// TestPublished reproduces every published value that names this package. The source
+// of each stands in its file.
+func TestPublished(t *testing.T) {
+	n, missed, err := testdata.Reproduce("roll", Verify)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, m := range missed {
+		t.Error(m)
+	}
+	if n < 39 {
+		t.Errorf("%d published values found, there are at least 39", n)
+	}
+	t.Logf("%d published values", n)
+}
+
+func TestVerifyRefusesWhatItDoesNotKnow(t *testing.T) {
+	if _, err := Verify("phase of the moon", nil); err == nil {
+		t.Error("no error")
+	}
+}
