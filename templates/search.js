@@ -466,7 +466,7 @@
       const v = valueAt(x, c, i);
       if (!v || v.measure.kind !== 'L' || Math.abs(v.value) >= 1e9) continue;
       return [{ what: 'A mark every ' + shownNumber(v.value, '') + ' ' + v.measure.shown + ' comes from a roller of',
-        number: shownNumber(si(v.measure, v.value) / measureAs(x, 'mm').factor / Math.PI, ''), unit: 'mm',
+        number: shownNumber(Math.floor(si(v.measure, v.value) / measureAs(x, 'mm').factor / Math.PI + 0.5), ''), unit: 'mm',
         under: 'diameter: the distance divided by 3.1416; measure over four marks and divide by three', url: '' }];
     }
     return [];

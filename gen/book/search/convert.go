@@ -82,7 +82,8 @@ func target(cs []char, i int, kind string) string {
 var repeating = strings.Fields("every repeat repeats repeating apart spacing spaced")
 
 // roller answers the distance between marks that repeat with the diameter of
-// the roller that makes them: the distance divided by π.
+// the roller that makes them: the distance divided by π, to the millimetre, for
+// nobody measures a mark more closely.
 func roller(query string) []Box {
 	words := plainWords(query)
 	if !slices.ContainsFunc(repeating, func(w string) bool { return slices.Contains(words, w) }) {
@@ -98,7 +99,7 @@ func roller(query string) []Box {
 			continue
 		}
 		mm := measureAs("mm")
-		return []Box{{What: "A mark every " + shownNumber(value, "") + " " + m.shown + " comes from a roller of", Number: shownNumber(m.si(value)/mm.factor/math.Pi, ""), Unit: "mm",
+		return []Box{{What: "A mark every " + shownNumber(value, "") + " " + m.shown + " comes from a roller of", Number: shownNumber(math.Floor(m.si(value)/mm.factor/math.Pi+0.5), ""), Unit: "mm",
 			Under: "diameter: the distance divided by 3.1416; measure over four marks and divide by three"}}
 	}
 	return nil
