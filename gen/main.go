@@ -25,6 +25,10 @@ and chapters.
         one computed table; laydown table lists their names
   laydown cure FAMILY [-ink ID -medium ID -film ID ...]
         walk a fault key, step by step; laydown cure lists the families
+  laydown begin DIR
+        start a shop's own folder, with examples to change
+  laydown view [-shop DIR] [-port N]
+        show the handbook on this machine, anew when a file changes
 
 Without -shop it works on the demonstration that it carries. A shop's folder
 has data/*.yaml and content/*.md, and may have templates/; what is in it goes
@@ -63,6 +67,10 @@ func run(args []string, in io.Reader, out, errs io.Writer, now func() time.Time)
 		return c.table(rest)
 	case "cure":
 		return c.cure(rest)
+	case "begin":
+		return c.begin(rest)
+	case "view":
+		return c.view(rest)
 	case "help", "-h", "-help", "--help":
 		fmt.Fprint(out, usage)
 		return done

@@ -25,7 +25,9 @@ func (c command) publish(args []string) int {
 	for i, file := range files {
 		finished[i] = publish.File(file)
 	}
+	written := c.progress().step("writing " + *out)
 	result, err := publish.Publish(*out, finished, publish.Options{Sources: src.folders()})
+	written()
 	if err != nil {
 		fmt.Fprintf(c.errs, "laydown publish: %v\n", err)
 		return problems
@@ -61,11 +63,15 @@ func (c command) make(name, dir string) (source, *tables.Tables, []book.File, in
 	if err != nil {
 		return src, nil, nil, c.wrong(name, err)
 	}
-	t, status := c.tables(name, src)
-	if status != done {
+	ended := c.progress().step("reading the shop's data")
+	t, found, err := src.tables()
+	ended()
+	if status := c.stopped(name, found, err); status != done {
 		return src, nil, nil, status
 	}
+	ended = c.progress().step("computing published values")
 	proved, err := tables.Verification()
+	ended()
 	if err != nil {
 		fmt.Fprintf(c.errs, "laydown %s: %v\n", name, err)
 		return src, nil, nil, problems
@@ -76,7 +82,9 @@ func (c command) make(name, dir string) (source, *tables.Tables, []book.File, in
 		}
 		return src, nil, nil, problems
 	}
+	ended = c.progress().step("computing tables and setting pages")
 	files, found := book.Build(t, src.content, src.templates)
+	ended()
 	if len(found) > 0 {
 		return src, nil, nil, c.report(found)
 	}
@@ -86,14 +94,19 @@ func (c command) make(name, dir string) (source, *tables.Tables, []book.File, in
 // tables loads a shop's tables; it reports what stops it.
 func (c command) tables(name string, src source) (*tables.Tables, int) {
 	t, found, err := src.tables()
-	if len(found) > 0 {
-		return nil, c.report(found)
-	}
-	if err != nil {
+	return t, c.stopped(name, found, err)
+}
+
+// stopped reports what stops a command, and how it then exits.
+func (c command) stopped(name string, found shop.Problems, err error) int {
+	switch {
+	case len(found) > 0:
+		return c.report(found)
+	case err != nil:
 		fmt.Fprintf(c.errs, "laydown %s: %v\n", name, err)
-		return nil, problems
+		return problems
 	}
-	return t, done
+	return done
 }
 
 func (c command) report(found shop.Problems) int {

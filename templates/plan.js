@@ -567,9 +567,11 @@
 
   function cautions(r) {
     const list = ['nip'];
-    if (r.film.class !== 'cold' || r.machine.heats_both) list.push('heat');
-    if (r.ink.class === 'solvent') list.push('vapour');
-    return list.concat('knife').map((name) => data.cautions[name]);
+    if (r.film.class !== 'cold' || r.machine.heated) list.push('hot-roller');
+    if (r.film.class !== 'cold') list.push('fumes');
+    if (r.ink.class === 'solvent') list.push('solvent');
+    if (r.sheet.roll || r.medium.class === 'board') list.push('lifting');
+    return list.concat('blade').map((id) => data.cautions[id]);
   }
 
   function misfits(r) {

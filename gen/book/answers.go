@@ -49,6 +49,7 @@ type answers interface {
 	Curls() ([]tables.CurlValue, error)
 	CurlWorking(tables.CurlValue) (tables.Working, error)
 	Grains() ([]tables.GrainValue, error)
+	Bond(tables.BondCase) (tables.BondValue, error)
 	Bonds() ([]tables.BondValue, error)
 	BondWorking(tables.BondValue) (tables.Working, error)
 	Start(film, laminator string) (tables.StartSettings, bool)

@@ -14,18 +14,57 @@ func (b *builder) backMatter(w search.Words, views []view) {
 	p := newPlaces(views)
 	terms := slices.Clone(w.Terms)
 	slices.SortStableFunc(terms, byName(func(t search.Term) string { return t.Term }))
+	at := termPaths(terms)
 	var list []glossaryTerm
 	for _, t := range terms {
-		list = append(list, glossaryTerm{Term: t, Answer: b.leadsTo(t.Term, t.See, p)})
+		g := glossaryTerm{Term: t, Answer: b.leadsTo(t.Term, t.See, p)}
+		for _, other := range t.Beside {
+			g.Others = append(g.Others, place{Href: "/" + at[slug(other)], Text: other})
+		}
+		list = append(list, g)
 	}
-	b.add(page{Path: "glossary.html", Kind: "glossary", Title: "A–Z", Lead: "The words of this book, and what else people call them.", Tab: "A–Z", Data: byLetter(list, func(t glossaryTerm) string { return t.Term.Term })})
-	b.add(page{Path: "index-az.html", Kind: "index", Title: "Index", Lead: "Every word, heading and material of this book, and where it stands.", Tab: "A–Z", Data: byLetter(backIndex(list, views), func(e indexEntry) string { return e.Head })})
+	for _, s := range shelved("glossary", "A–Z", glossaryLetters(list), glossaryMost) {
+		b.add(page{Path: s.Path, Kind: "glossary", Title: s.Title, Lead: "The words of this book, and what else people call them.", Tab: "A–Z", Data: s})
+	}
+	for _, s := range shelved("index-az", "Index", byLetter(backIndex(list, at, views), func(e indexEntry) string { return e.Head }), indexMost) {
+		b.add(page{Path: s.Path, Kind: "index", Title: s.Title, Lead: "Every word, heading and material of this book, and where it stands.", Tab: "A–Z", Data: s})
+	}
+}
+
+// How many terms of the glossary and lines of the index one page takes, so that it
+// opens at once on an old tablet.
+const (
+	glossaryMost = 160
+	indexMost    = 750
+)
+
+func glossaryLetters(list []glossaryTerm) []letterOf[glossaryTerm] {
+	return byLetter(list, func(t glossaryTerm) string { return t.Term.Term })
+}
+
+// termPaths are the places of the glossary's terms, by their slugs.
+func termPaths(terms []search.Term) map[string]string {
+	list := make([]glossaryTerm, len(terms))
+	for i, t := range terms {
+		list[i].Term = t
+	}
+	slices.SortStableFunc(list, byName(func(t glossaryTerm) string { return t.Term.Term }))
+	at := map[string]string{}
+	for _, s := range shelved("glossary", "", glossaryLetters(list), glossaryMost) {
+		for _, l := range s.Letters {
+			for _, t := range l.Items {
+				at[slug(t.Term.Term)] = s.Path + "#" + slug(t.Term.Term)
+			}
+		}
+	}
+	return at
 }
 
 // glossaryTerm is one term as the glossary shows it.
 type glossaryTerm struct {
 	search.Term
 	Answer *place
+	Others []place // terms to see too
 }
 
 // Worth is the source of the meaning where it is not plain trade usage, which
@@ -70,15 +109,15 @@ type indexEntry struct {
 
 // backIndex makes the index from the terms and their other names, the titles
 // and other names of pages, and the headings of chapters.
-func backIndex(terms []glossaryTerm, views []view) []indexEntry {
-	at := map[string]*indexEntry{}
+func backIndex(terms []glossaryTerm, at map[string]string, views []view) []indexEntry {
+	found := map[string]*indexEntry{}
 	entry := func(head string) *indexEntry {
 		head = indexHead(head)
 		key := strings.ToLower(head)
-		if at[key] == nil {
-			at[key] = &indexEntry{Head: head}
+		if found[key] == nil {
+			found[key] = &indexEntry{Head: head}
 		}
-		return at[key]
+		return found[key]
 	}
 	add := func(head string, p place) {
 		e := entry(head)
@@ -106,7 +145,7 @@ func backIndex(terms []glossaryTerm, views []view) []indexEntry {
 			}
 			add(t.Term.Term, place{Href: a.Href, Text: text})
 		}
-		add(t.Term.Term, place{Href: "/glossary.html#" + slug(t.Term.Term), Text: "A–Z"})
+		add(t.Term.Term, place{Href: "/" + at[slug(t.Term.Term)], Text: "A–Z"})
 	}
 	look := func(name, under string, href string) {
 		e := entry(name)
@@ -116,7 +155,7 @@ func backIndex(terms []glossaryTerm, views []view) []indexEntry {
 	}
 	for _, t := range terms {
 		for _, name := range t.Also {
-			look(name, t.Term.Term, "/glossary.html#"+slug(t.Term.Term))
+			look(name, t.Term.Term, "/"+at[slug(t.Term.Term)])
 		}
 	}
 	for _, v := range views {
@@ -128,7 +167,7 @@ func backIndex(terms []glossaryTerm, views []view) []indexEntry {
 		}
 	}
 	var list []indexEntry
-	for _, e := range at {
+	for _, e := range found {
 		list = append(list, *e)
 	}
 	slices.SortFunc(list, func(a, b indexEntry) int { return strings.Compare(sortKey(a.Head), sortKey(b.Head)) })

@@ -3,6 +3,7 @@ package book
 import (
 	"fmt"
 	"io"
+	"strings"
 
 	"laydown/gen/quantity"
 	"laydown/gen/shop"
@@ -60,7 +61,7 @@ func (b *builder) bondPages() {
 		}
 	}
 	b.add(page{Path: "tables/bond.html", Kind: "cases", Title: "Bond and silvering", Lead: "Where tension and pressure begin, and whether silvering clears by itself.", Tab: "Tables",
-		Data:  casesPage{Said: bondSaid, Caution: warned("Nip", tables.StartCautions()...), CSV: "/tables/bond.csv", JSON: "/tables/bond.json", Grids: []grid{starts}, Links: &links},
+		Data:  casesPage{Said: bondSaid + " " + strings.Join(tables.StartCautions(), " "), Caution: b.cautions(shop.NipCaution, shop.HotRollerCaution), CSV: "/tables/bond.csv", JSON: "/tables/bond.json", Grids: []grid{starts}, Links: &links},
 		Found: "table", Also: []string{"silvering", "silver specks", "tension", "pressure", "wet out", "start settings", "brake"}})
 	b.export("tables/bond.csv", func(w io.Writer) error { return tables.WriteBondsCSV(w, all) })
 	b.export("tables/bond.json", func(w io.Writer) error { return tables.WriteBondsJSON(w, all) })

@@ -92,6 +92,7 @@ func build(a answers, content, templates fs.FS) ([]File, shop.Problems) {
 	b.chapterPages()
 	b.trainingBook()
 	b.chartPages()
+	b.formPages()
 	b.verificationPage()
 	b.assets(templates)
 
@@ -125,6 +126,7 @@ func (b *builder) fill(pages []*page) []view {
 		v := view{page: p, Shop: front.Name, Invented: front.Invented, Tabs: thumbsAt(p.Tab),
 			Revised: day(front.Revised, "2 Jan"), Full: day(front.Revised, "2 January 2006")}
 		main, err := b.press.fill(v)
+		main = b.withCautions(p, main)
 		v.Main, p.main = main, main
 		views[i] = v
 		return err

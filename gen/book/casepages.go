@@ -2,7 +2,6 @@ package book
 
 import (
 	"html/template"
-	"strings"
 
 	"laydown/gen/shop"
 )
@@ -13,7 +12,7 @@ type casesPage struct {
 	Said      string
 	CSV, JSON string
 	Back      *way
-	Caution   template.HTML
+	Caution   template.HTML // what is said beside the usual cautions
 	Drawing   template.HTML
 	Grids     []grid
 	Links     *list
@@ -32,13 +31,4 @@ func filmLink(f *shop.Film) *way {
 func (b *builder) usualClimate() string {
 	room := b.shop.Room(b.shop.Front.Room.ID)
 	return lowerFirst(room.Name) + ", " + climate(room)
-}
-
-// warned sets sentences into a caution: the first stands out, since it names the danger.
-func warned(lead string, sentences ...string) template.HTML {
-	body := ""
-	for _, s := range sentences {
-		body += template.HTMLEscapeString(s) + " "
-	}
-	return cautionBox(lead, template.HTML("<p>"+strings.TrimSpace(body)+"</p>"))
 }

@@ -26,6 +26,8 @@ type shopData interface {
 	compute(computedBlock) template.HTML
 	// value sets a quantity of a record into a text.
 	value(kind, id, field string) (template.HTML, error)
+	// caution sets the shop's cautions of these ids.
+	caution(ids []string) (template.HTML, error)
 	// mark sets the mark of a source into a text.
 	mark(source string) (template.HTML, error)
 }

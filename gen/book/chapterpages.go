@@ -7,6 +7,12 @@ type chapterPage struct {
 	Previous *chapter
 }
 
+// learnPage is the list of chapters, and of the forms that belong to learning.
+type learnPage struct {
+	Chapters []*chapter
+	Forms    []formLink
+}
+
 // chapterPages adds the chapters and the list of them.
 func (b *builder) chapterPages() {
 	for i, c := range b.chapters {
@@ -19,7 +25,7 @@ func (b *builder) chapterPages() {
 		}
 		b.add(page{Path: c.Page, Kind: "chapter", Title: c.Title, Lead: c.Summary, Tab: b.thumb(c), Data: d, Found: "chapter"})
 	}
-	b.add(page{Path: "chapters/index.html", Kind: "chapters", Title: "Learn", Lead: "Read in order once. Each chapter ends with questions.", Tab: "Learn", Data: b.chapters, Found: "list"})
+	b.add(page{Path: "chapters/index.html", Kind: "chapters", Title: "Learn", Lead: "Read in order once. Each chapter ends with questions.", Tab: "Learn", Data: learnPage{b.chapters, b.learnForms()}, Found: "list", Also: []string{"training"}})
 }
 
 // thumb is the tab that a chapter stands under: its own word where that is a

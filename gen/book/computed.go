@@ -37,6 +37,13 @@ var computedKinds = map[string]computedKind{
 	"humidity":           {[]string{"!film", "!machine", "medium", "set", "title"}, (*builder).computedHumidity},
 	"window-predictions": {nil, (*builder).computedWindowPrints},
 
+	"grain-feed":  {nil, (*builder).computedGrainFeed},
+	"grain-tests": {nil, (*builder).computedGrainTests},
+	"curl-axes":   {nil, (*builder).computedCurlAxes},
+	"nip-wrap":    {[]string{"!machine", "title"}, (*builder).computedNipWrap},
+	"roll":        {[]string{"film", "title"}, (*builder).computedRoll},
+	"wet-out":     {[]string{"!ink", "!medium", "!film", "!machine", "title"}, (*builder).computedWetOut},
+
 	"stack-border": {[]string{"!medium", "from-room", "!to-room"}, (*builder).computedStackBorder},
 	"acclimatise":  {[]string{"medium", "parcel", "title"}, (*builder).computedAcclimatise},
 	"driven-ahead": {[]string{"!medium", "from-room"}, (*builder).computedDriven},

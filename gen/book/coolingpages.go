@@ -50,7 +50,7 @@ func (b *builder) coolingPages() {
 			Tab: "Tables", Scripts: []string{"unfold.js"}, Data: b.filmCooling(f, pair, by[f.ID])})
 	}
 	b.add(page{Path: "tables/cooling.html", Kind: "cases", Title: "Cooling", Lead: "How long after the nip a laminate may be carried, trimmed and stacked.", Tab: "Tables",
-		Data:  casesPage{Said: "Count from the moment it leaves the nip.", Caution: warned("Heat", "Rollers, shoes and fresh laminates burn, and a fan or a chill roller has a nip of its own. Follow the maker’s manual and the shop’s rules."), CSV: "/tables/cooling.csv", JSON: "/tables/cooling.json", Grids: []grid{front}, Links: &links},
+		Data:  casesPage{Said: "Count from the moment it leaves the nip.", Caution: b.cautions(shop.NipCaution, shop.HotRollerCaution), CSV: "/tables/cooling.csv", JSON: "/tables/cooling.json", Grids: []grid{front}, Links: &links},
 		Found: "table", Also: []string{"cool down", "how long until I can trim", "stack warm", "still hot"}})
 	b.export("tables/cooling.csv", func(w io.Writer) error { return tables.WriteCoolingsCSV(w, all) })
 	b.export("tables/cooling.json", func(w io.Writer) error { return tables.WriteCoolingsJSON(w, all) })

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 
+	"laydown/gen/shop"
 	"laydown/gen/tables"
 )
 
@@ -15,7 +16,7 @@ func (b *builder) cutPage() {
 		return
 	}
 	p := reckonedPage{
-		Caution: warned("Knife", "A guillotine’s blade falls without warning and a loose one cuts through a glove. Both hands on the controls, guards in place, and the maker’s manual and local rules before anything written here."),
+		Caution: b.cautions(shop.BladeCaution),
 		CSV:     "/tables/cuts.csv", JSON: "/tables/cuts.json",
 		Said: []string{"Hot film on paper wants the grain across the feed, parallel to the roller axes (common practice, no source). These cuts bring it there in every piece. Halving a sheet across its long side turns long grain into short grain; draw an arrow along the grain on every pile."},
 	}

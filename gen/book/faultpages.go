@@ -274,13 +274,11 @@ func likely(k *tables.FaultKey, belief []float64, n int) string {
 
 // familyCautions are a family's cautions in one frame.
 func (b *builder) familyCautions(f *shop.FaultFamily) template.HTML {
-	var html template.HTML
+	var ids []string
 	for _, ref := range f.Cautions {
-		if c := b.shop.Caution(ref.ID); c != nil {
-			html += warned(c.Name, c.Says)
-		}
+		ids = append(ids, ref.ID)
 	}
-	return html
+	return cautionFrame(b.cautionLines(ids))
 }
 
 // faultLinks lead to the chapters and tables that a family names.

@@ -28,11 +28,22 @@ func (r *reader) note(b *ast.FencedCodeBlock) template.HTML {
 	return `<div class="note">` + r.html(from, to) + `</div>`
 }
 
-// caution renders a caution: its first line names the danger, the rest says
-// the usual caution.
+// caution renders a caution. A first line "caution: nip, blade" takes the shop's
+// own; what stands under it, if anything, is added. Any other first line names
+// the danger, and the rest says the usual caution.
 func (r *reader) caution(b *ast.FencedCodeBlock) template.HTML {
 	from, to := bodyRange(b)
 	lead, rest, ok := strings.Cut(string(r.ix.src[from:to]), "\n")
+	if ids, named := strings.CutPrefix(lead, "caution:"); named {
+		lines, err := r.data.caution(words(ids))
+		if err != nil {
+			r.problems.add(r.ix.pos(from), err.Error())
+		}
+		if strings.TrimSpace(rest) != "" {
+			lines += r.html(from+len(lead)+1, to)
+		}
+		return cautionFrame(lines)
+	}
 	if !ok || strings.TrimSpace(rest) == "" || strings.TrimSpace(lead) == "" {
 		r.problems.add(r.ix.pos(b.Pos()), "a caution has the danger's name on its first line and the caution under it")
 		return ""
@@ -43,7 +54,7 @@ func (r *reader) caution(b *ast.FencedCodeBlock) template.HTML {
 // cautionBox sets a caution in its yellow and black frame.
 func cautionBox(lead string, body template.HTML) template.HTML {
 	text := strings.Replace(string(body), "<p>", "<p><strong>"+template.HTMLEscapeString(lead)+".</strong> ", 1)
-	return template.HTML(`<div class="caution" role="note"><span class="stripes" aria-hidden="true"></span><div>` + text + `</div></div>`)
+	return cautionFrame(template.HTML(text))
 }
 
 // choice is one answer of a question.

@@ -7,10 +7,11 @@ import (
 	"laydown/gen/book/draw"
 	"laydown/gen/quantity"
 	"laydown/gen/shop"
+	"laydown/gen/tables"
 )
 
 func (b *builder) filmPage(f *shop.Film) materialPage {
-	p := materialPage{}
+	p := materialPage{Cautions: tables.FilmCautions(f)}
 	total := f.BaseThickness.Best + f.AdhesiveThickness.Best
 	p.Big = append(p.Big, bigQuantity("Thickness", total, "film and adhesive together"))
 	p.Big = append(p.Big, filmHeat(f)...)

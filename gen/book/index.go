@@ -25,8 +25,9 @@ func (b *builder) index(views []view, words search.Words) {
 		book.Entries = append(book.Entries, entriesOf(v)...)
 	}
 	book.Entries = append(book.Entries, chartEntries(charts)...)
+	at := termPaths(words.Terms)
 	for _, t := range words.Terms {
-		book.Entries = append(book.Entries, search.Entry{URL: "glossary.html#" + slug(t.Term), Title: t.Term, Kind: "word", Text: wordText(t), Also: t.Also, Weight: wordWeight})
+		book.Entries = append(book.Entries, search.Entry{URL: at[slug(t.Term)], Title: t.Term, Kind: "word", Text: wordText(t), Also: t.Also, Weight: wordWeight})
 	}
 	b.questions(words, newPlaces(views), book.Entries)
 	for _, c := range charts {

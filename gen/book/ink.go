@@ -19,7 +19,7 @@ var driesBy = map[string]string{
 
 func (b *builder) inkPage(ink *shop.Ink) materialPage {
 	media := b.mediaOf(ink)
-	p := materialPage{}
+	p := materialPage{Cautions: tables.InkCautions(ink)}
 	if len(media) > 0 {
 		c := b.usual(ink, media[0])
 		p.Big = b.inkNumbers(ink, media[0], c)

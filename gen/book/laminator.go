@@ -6,11 +6,12 @@ import (
 
 	"laydown/gen/quantity"
 	"laydown/gen/shop"
+	"laydown/gen/tables"
 )
 
 // laminatorPage is a machine: what it runs and its data.
 func (b *builder) laminatorPage(m *shop.Laminator) materialPage {
-	p := materialPage{}
+	p := materialPage{Cautions: tables.MachineCautions(m)}
 	p.Big = append(p.Big, bigQuantity("Takes up to", m.Width.Best, "across the rollers"))
 	if m.SensedAt == "none" && m.Hottest.Best < 320 {
 		p.Big = append(p.Big, bigQuantity("Warms to", m.Hottest.Best, "at most"))

@@ -46,7 +46,7 @@ func TestProblems(t *testing.T) {
 		{"a block in a list", "- A\n\n  ```note\n  x\n  ```\n", []string{"8:3: a block note inside a list or a quotation: put it on its own"}},
 		{"a question without a reason", "```question\nWhat?\n\na) A\nb) B\nright: a\n```\n", []string{"6:1: a question says why, in a line because:"}},
 		{"a right answer that is no choice", "```question\nWhat?\n\na) A\nb) B\nright: c\nbecause: so\n```\n", []string{`6:1: right: "c" is none of the question's choices`}},
-		{"a computed block of no kind", "```computed\nshow: wait\n```\n", []string{`7:1: show: "wait" is none of acclimatise, after, bond-line, claims, coverages, demo-prints, driven-ahead, history, humidity, residue, stack-border, stack-profile, storages, waits, warnings, window-humidity, window-predictions, window-speed, windows`}},
+		{"a computed block of no kind", "```computed\nshow: wait\n```\n", []string{`7:1: show: "wait" is none of acclimatise, after, bond-line, claims, coverages, curl-axes, demo-prints, driven-ahead, grain-feed, grain-tests, history, humidity, nip-wrap, residue, roll, stack-border, stack-profile, storages, waits, warnings, wet-out, window-humidity, window-predictions, window-speed, windows`}},
 		{"a computed block that lacks an ink", "```computed\nshow: waits\nmedium: test-vinyl\n```\n", []string{"6:1: this computed block needs ink:"}},
 		{"an ink nearly right", "```computed\nshow: waits\nink: test-solvnt\nmedium: test-vinyl\n```\n", []string{`8:1: no ink is called "test-solvnt"; did you mean "test-solvent"?`}},
 		{"an ink on the wrong medium", "```computed\nshow: waits\nink: test-toner\nmedium: test-vinyl\n```\n", []string{"9:1: test-vinyl is not printed with test-toner"}},

@@ -17,6 +17,8 @@ type materialPage struct {
 	Grids   []grid
 	Lists   []list
 	Sheets  []*sheet
+	// Cautions are the ids of those that the material itself calls for.
+	Cautions []string
 }
 
 // bigNumber is an answer that stands large: its name, number, unit and what
@@ -51,7 +53,7 @@ func (b *builder) materialPages() {
 			path := "materials/" + folder + "/" + h.ID + ".html"
 			d := data(i)
 			d.Kind, d.Head = kind, h
-			b.add(page{Path: path, Kind: "material", Title: upperFirst(h.Name), Lead: h.Notes, Tab: "Materials", Data: d, Found: kind, Also: h.Also, Weight: 1.5})
+			b.add(page{Path: path, Kind: "material", Title: upperFirst(h.Name), Lead: h.Notes, Tab: "Materials", Data: d, Found: kind, Also: h.Also, Weight: 1.5, Cautions: d.Cautions})
 			under := ""
 			if len(d.Big) > 0 && d.Big[0].Number != "" {
 				under = d.Big[0].Name + ": " + d.Big[0].Number + "\u00a0" + d.Big[0].Unit

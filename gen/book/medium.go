@@ -11,7 +11,7 @@ import (
 )
 
 func (b *builder) mediumPage(m *shop.Medium) materialPage {
-	p := materialPage{}
+	p := materialPage{Cautions: tables.MediumCautions(m)}
 	inks := b.inksOf(m)
 	for i, ink := range inks {
 		if i == 3 {

@@ -1,10 +1,6 @@
 package book
 
-import (
-	"fmt"
-
-	"laydown/gen/shop"
-)
+import "fmt"
 
 // noticeCharts are the charts in words that the shop has written: a row for each step.
 func (b *builder) noticeCharts() []wallChart {
@@ -18,7 +14,7 @@ func (b *builder) noticeCharts() []wallChart {
 			}
 			c.Rows = append(c.Rows, r)
 		}
-		if caution := b.caution(n.Caution.ID); caution != nil {
+		if caution := b.shop.Caution(n.Caution.ID); caution != nil {
 			c.Hazard, c.HazardText = caution.Name+".", caution.Says
 		}
 		list = append(list, c)
@@ -33,19 +29,9 @@ func (b *builder) cautionChart() (wallChart, bool) {
 		Advice: "An emergency stop is not a guard. What is usual stands here; the maker’s manual, local codes and the people licensed for the work come first.",
 		Names:  "the rest"}
 	for _, ref := range b.shop.Front.Charts.Cautions {
-		if caution := b.caution(ref.ID); caution != nil {
+		if caution := b.shop.Caution(ref.ID); caution != nil {
 			c.Rows = append(c.Rows, chartRow{Name: caution.Name, Under: caution.Says})
 		}
 	}
 	return c, len(c.Rows) > 0
-}
-
-// caution is a caution of the shop's data; nil where there is none of that id.
-func (b *builder) caution(id string) *shop.Caution {
-	for _, c := range b.shop.Cautions {
-		if c.ID == id {
-			return c
-		}
-	}
-	return nil
 }

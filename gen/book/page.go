@@ -23,6 +23,8 @@ type page struct {
 	Data    any
 	Bare    bool // sets itself, without the layout: a wall chart
 
+	Cautions []string // ids of those that what it shows calls for, whatever its words
+
 	Found  string   // what a hit of the search says it is: ink, chapter …; empty keeps it out
 	Also   []string // other names
 	Weight float64

@@ -111,7 +111,7 @@ func (b *builder) palletGrid(m *shop.Medium) *grid {
 		for _, d := range tables.Colder {
 			c := gridCell{}
 			if h, ok := set.Hours[d]; ok {
-				c = gridCell{Text: fmt.Sprintf("%.0f", h.Hours()), Href: "/tables/stacks.html#beside-the-chart"}
+				c = gridCell{Text: fmt.Sprintf("%.0f", h.Hours()), Href: "/tables/acclimatise.html#beside-the-chart"}
 			}
 			r.Cells = append(r.Cells, c)
 		}

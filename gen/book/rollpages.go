@@ -14,9 +14,8 @@ import (
 // rollPages adds the table of rolls, and a page for each film with its workings.
 func (b *builder) rollPages() {
 	p := reckonedPage{
-		Caution: warned("Nip and weight", fmt.Sprintf("Never feel for a mark on a roller that turns: stop it, and look. A roll of more than %.0f\u00a0kg (%.0f\u00a0lb) or a metre wide is for two people or a lift. Follow the maker’s manual and local rules.",
-			float64(tables.HeavyRoll), float64(tables.HeavyRoll)/0.45359237)),
-		CSV: "/tables/rolls.csv", JSON: "/tables/rolls.json",
+		Caution: b.cautions(shop.NipCaution, shop.LiftingCaution),
+		CSV:     "/tables/rolls.csv", JSON: "/tables/rolls.json",
 	}
 	left := reckonedPart{ID: "left", Name: "Film left on a roll", Lead: "Measure across the whole roll. The working and the feet stand on the film’s own page."}
 	for _, core := range b.cores() {

@@ -22,8 +22,8 @@ func (b *builder) stackChart() (wallChart, bool) {
 			{fmt.Sprintf("hours to stay wrapped, %s colder", difference(colder)), len(tables.Parcels)},
 		},
 		Advice: "Border: half of the change is that deep. Wavy edges: damper than the middle; tight edges: drier. Keep the room at 45 to 55 %.",
-		Hazard: "Lifting.", HazardText: "Paper is heavy: truck or two people, feet clear; follow local codes.",
-		Names: "bands, inches and weights"}
+		Names:  "bands, inches and weights"}
+	c.Hazard, c.HazardText = b.hazards(shop.LiftingCaution)
 	for _, r := range []*shop.Room{dry, damp} {
 		c.Heads = append(c.Heads, gridHead{Top: quantity.Metric(r.Humidity.Best)})
 	}

@@ -71,7 +71,7 @@ func (b *builder) wrappedOf(m *shop.Medium) (grid, bool) {
 		if len(values) == 0 {
 			continue
 		}
-		g.Rows = append(g.Rows, gridRow{Name: parcelWords[parcel].name, Under: volumeText(values[0].Volume()), Href: "/tables/stacks.html#wrapped-" + parcel, Cells: b.parcelCells(m, values)})
+		g.Rows = append(g.Rows, gridRow{Name: parcelWords[parcel].name, Under: volumeText(values[0].Volume()), Href: "/tables/acclimatise.html#wrapped-" + parcel, Cells: b.parcelCells(m, values)})
 	}
 	return g, len(g.Rows) > 0
 }

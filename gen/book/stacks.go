@@ -78,13 +78,19 @@ type stacksPage struct {
 	Home             *shop.Room
 	Borders, Into    []grid
 	Even             grid
-	Parcels          []grid
-	Chart, Pallets   *grid
-	ChartSays        string
-	ChartSource      *sourceView
 	Driven           *grid
 	Drawing, Teaches template.HTML
 	Workings         []item
+}
+
+// parcelsPage is the page of wrapped paper from the cold.
+type parcelsPage struct {
+	Home           *shop.Room
+	Parcels        []grid
+	Chart, Pallets *grid
+	ChartSays      string
+	ChartSource    *sourceView
+	Workings       []item
 }
 
 // stackPages adds the page of stacks, the workings medium by medium, and the files.
@@ -107,13 +113,14 @@ func (b *builder) stackPages() {
 			p.Drawing = b.drawStack("stack", v)
 		}
 	}
+	w := parcelsPage{Home: home}
 	for _, parcel := range tables.Parcels {
-		p.Parcels = append(p.Parcels, b.parcelGrid(wrapped, parcel))
+		w.Parcels = append(w.Parcels, b.parcelGrid(wrapped, parcel))
 	}
 	if len(stacking) > 0 {
-		p.Chart, p.ChartSays = b.conditioningGrid(stacking[0])
-		p.ChartSource = b.source("acclimatisation-chart")
-		p.Pallets = b.palletGrid(stacking[0])
+		w.Chart, w.ChartSays = b.conditioningGrid(stacking[0])
+		w.ChartSource = b.source("acclimatisation-chart")
+		w.Pallets = b.palletGrid(stacking[0])
 	}
 	if len(b.stacks.driven) > 0 {
 		g := b.drivenGrid(home)
@@ -132,8 +139,11 @@ func (b *builder) stackPages() {
 		b.add(page{Path: "tables/stacks-" + m.ID + ".html", Kind: "mediumstacks", Title: "Stacks: " + lowerFirst(m.Name),
 			Lead: "How deep its border goes, how long it stays wrapped, and how each figure comes about.", Tab: "Tables", Scripts: []string{"unfold.js"}, Data: b.mediumStacks(m)})
 	}
-	b.add(page{Path: "tables/stacks.html", Kind: "stacks", Title: "Stacks and wrapped paper", Lead: "How deep the border of a stack has dried or dampened, how long paper from the cold stays wrapped, and what a hot nip makes of damp paper.",
-		Tab: "Tables", Data: p, Found: "table", Also: []string{"stack moisture", "pallet", "acclimatise", "conditioning paper", "wavy edges", "tight edges", "cold paper"}, Weight: 1.5})
+	w.Workings = p.Workings
+	b.add(page{Path: "tables/stacks.html", Kind: "stacks", Title: "Stacks", Lead: "How deep the border of a stack has dried or dampened, and what a hot nip makes of damp paper.",
+		Tab: "Tables", Data: p, Found: "table", Also: []string{"stack moisture", "wavy edges", "tight edges"}, Weight: 1.5})
+	b.add(page{Path: "tables/acclimatise.html", Kind: "acclimatise", Title: "Wrapped paper from the cold", Lead: "How long paper stays wrapped before it is opened in the shop’s room.",
+		Tab: "Tables", Data: w, Found: "table", Also: []string{"pallet", "acclimatise", "conditioning paper", "cold paper"}, Weight: 1.5})
 	b.export("tables/stacks.csv", func(w io.Writer) error { return tables.WriteStacksCSV(w, b.stacks.all) })
 	b.export("tables/stacks.json", func(w io.Writer) error { return tables.WriteStacksJSON(w, b.stacks.all) })
 	b.export("tables/acclimatise.csv", func(w io.Writer) error { return tables.WriteAcclimatiseCSV(w, b.stacks.parcels) })

@@ -99,11 +99,14 @@ func TestStackPages(t *testing.T) {
 		t.Fatal(b.problems.list)
 	}
 	var main *page
+	var wrapped parcelsPage
 	working := map[string]mediumStacksPage{}
 	for _, p := range b.pages {
 		switch d := p.Data.(type) {
 		case stacksPage:
 			main = p
+		case parcelsPage:
+			wrapped = d
 		case mediumStacksPage:
 			working[d.Medium.ID] = d
 		}
@@ -132,8 +135,8 @@ func TestStackPages(t *testing.T) {
 			}
 		}
 	}
-	if !strings.Contains(p.ChartSays, "They part more at small ones.") || p.Chart == nil || len(p.Chart.Rows) != 8 || len(p.Pallets.Rows) != 3 {
-		t.Errorf("the chart says %q", p.ChartSays)
+	if !strings.Contains(wrapped.ChartSays, "They part more at small ones.") || wrapped.Chart == nil || len(wrapped.Chart.Rows) != 8 || len(wrapped.Pallets.Rows) != 3 {
+		t.Errorf("the chart says %q", wrapped.ChartSays)
 	}
 	// Turned about, the sentence turns too.
 	list, err := b.answers.AcclimatiseChart("uncoated-90")

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"laydown/gen/book/draw"
+	"laydown/gen/shop"
 )
 
 // pressRoom holds the parsed templates, one set a kind of page.
@@ -26,10 +27,15 @@ var functions = template.FuncMap{
 	"plusOne": func(n int) int { return n + 1 },
 	"symbol":  symbol,
 	"slug":    slug,
+	"cells":   shop.Cells,
+	"upTo":    upTo,
 	"bigmark": func(verdict string) template.HTML {
 		return draw.Mark(verdict, 132, 24)
 	},
 }
+
+// upTo are the numbers from 0 that a template counts empty lines by.
+func upTo(n float64) []int { return make([]int, int(n)) }
 
 // symbol writes a quantity's symbol: what follows an underscore stands low.
 func symbol(text string) template.HTML {

@@ -10,8 +10,8 @@ import (
 	"laydown/gen/tables"
 )
 
-// vapourCaution stands above every area that a room bears.
-const vapourCaution = "What stands here is “at most, before anything else in the room”, worked out from estimates. It is no permit: follow local codes, the safety data sheet and a licensed professional, and measure. A nose is no instrument, and the air beside a wet print holds many times what the room does."
+// vapourPermit stands above every area that a room bears.
+const vapourPermit = "What stands here is “at most, before anything else in the room”, worked out from estimates. It is no permit: follow local codes, the safety data sheet and a licensed professional, and measure. A nose is no instrument, and the air beside a wet print holds many times what the room does."
 
 // vapourSigns are the small letters of areas.
 var vapourSigns = []sign{{"k", "kept like this it holds its vapour back and gives it off when it is opened: count it as hung from then on"}}
@@ -22,18 +22,22 @@ func (b *builder) vapourPage() {
 		return
 	}
 	p := reckonedPage{
-		Caution: warned("Vapour", vapourCaution),
+		Caution: b.cautions(shop.SolventCaution),
 		CSV:     "/tables/vapour.csv", JSON: "/tables/vapour.json",
-		Said: []string{fmt.Sprintf("Fresh prints at normal coverage, put up to dry all at once. What they give off and what the room’s fresh air takes out leaves at most %s of the exposure limit over the worst eight hours, and %s of the lower explosive limit at the peak. Two inks in one room share this: half the area of each. Areas are rounded down.",
+		Said: []string{vapourPermit, fmt.Sprintf("Fresh prints at normal coverage, put up to dry all at once. What they give off and what the room’s fresh air takes out leaves at most %s of the exposure limit over the worst eight hours, and %s of the lower explosive limit at the peak. Two inks in one room share this: half the area of each. Areas are rounded down.",
 			quantity.Metric(tables.ExposureShare), quantity.Metric(tables.ExplosiveShare))},
 	}
 	for _, ink := range b.shop.Inks {
 		if values := b.vapoursOf(ink); len(values) > 0 {
-			p.Parts = append(p.Parts, b.vapourPart(ink, values))
+			part := b.vapourPart(ink, values)
+			b.add(page{Path: vapourPath(ink.ID), Kind: "reckoned", Title: "Vapour in the room: " + lowerFirst(ink.Name), Lead: "How much of it may dry at once, and how each area comes about.", Tab: "Tables",
+				Scripts: []string{"unfold.js"}, Data: reckonedPage{Caution: p.Caution, CSV: p.CSV, JSON: p.JSON, Said: p.Said, Back: &way{"/tables/vapour.html", "All inks"}, Parts: []reckonedPart{part}}})
+			part.Folds, part.Lists = nil, nil
+			p.Parts = append(p.Parts, part)
 		}
 	}
 	b.add(page{Path: "tables/vapour.html", Kind: "reckoned", Title: "Vapour in the room", Lead: "How much print may dry at once before the room’s air holds too much.", Tab: "Tables",
-		Scripts: []string{"unfold.js"}, Data: p, Found: "table", Also: []string{"solvent fumes", "ventilation", "exposure limit", "how many prints drying", "smell in the room", "air changes"}, Weight: 1.2})
+		Data: p, Found: "table", Also: []string{"solvent fumes", "ventilation", "exposure limit", "how many prints drying", "smell in the room", "air changes"}, Weight: 1.2})
 	b.export("tables/vapour.csv", func(w io.Writer) error { return tables.WriteVapoursCSV(w, b.vapours) })
 	b.export("tables/vapour.json", func(w io.Writer) error { return tables.WriteVapoursJSON(w, b.vapours) })
 }
@@ -106,7 +110,7 @@ func (b *builder) airHead(r *shop.Room) gridHead {
 
 // vapourCell is the cell of an area, or of what one square metre leaves.
 func vapourCell(v tables.VapourValue, area bool) gridCell {
-	c := gridCell{Href: "#" + vapourID(v)}
+	c := gridCell{Href: vapourHref(v)}
 	switch {
 	case !area && v.Average > 0:
 		c.Text = "under 0.01"
@@ -134,9 +138,12 @@ func squareFeet(a quantity.Area) string {
 	return fmt.Sprintf("%d", n/step*step)
 }
 
-func vapourID(v tables.VapourValue) string {
-	return v.Ink + "." + v.Storage + "." + v.Room
-}
+func vapourID(v tables.VapourValue) string { return v.Storage + "." + v.Room }
+
+// vapourPath is where an ink's vapour stands, with its workings.
+func vapourPath(ink string) string { return "tables/vapour-" + ink + ".html" }
+
+func vapourHref(v tables.VapourValue) string { return "/" + vapourPath(v.Ink) + "#" + vapourID(v) }
 
 // firstToFind says which input moves the area most, for the shop's usual storage and
 // room: that one is to be found out first.
@@ -167,7 +174,7 @@ func (b *builder) vapourList(ink *shop.Ink) []list {
 		if v.Storage != b.usualStorage(b.shop.Medium(v.Medium)) {
 			continue
 		}
-		it := item{Text: b.shop.Room(v.Room).Name, Href: "/tables/vapour.html#" + vapourID(v)}
+		it := item{Text: b.shop.Room(v.Room).Name, Href: vapourHref(v)}
 		switch {
 		case !v.Known:
 			l.Items = []item{{Text: "No area is told: the table says what is missing", Href: "/tables/vapour.html#" + ink.ID, Under: v.Reason}}

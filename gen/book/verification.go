@@ -31,12 +31,14 @@ type predictionGroup struct {
 // verifiedPart is the published values that one package computes.
 type verifiedPart struct {
 	ID, Name string
+	Path     string // of its own page
 	Sources  []verifiedSource
 }
 
 type verifiedSource struct {
 	ID, Title, Where string
 	Rows             []verifiedRow
+	Nearest          string // how much of its tolerance the worst value uses up
 }
 
 type verifiedRow struct {
@@ -72,7 +74,7 @@ func (b *builder) verificationPage() {
 	}
 	p := verificationPage{Sources: len(list), Unmet: len(tables.Unmet(list))}
 	for _, part := range partNames {
-		v := verifiedPart{ID: part.pkg, Name: part.name}
+		v := verifiedPart{ID: part.pkg, Name: part.name, Path: "verification/" + part.pkg + ".html"}
 		for _, s := range list {
 			if s.Package == part.pkg {
 				v.Sources = append(v.Sources, verified(s))
@@ -80,6 +82,7 @@ func (b *builder) verificationPage() {
 		}
 		if len(v.Sources) > 0 {
 			p.Parts = append(p.Parts, v)
+			b.add(page{Path: v.Path, Kind: "proofs", Title: "Proof: " + lowerFirst(part.name), Lead: "Each published value with what this edition computes for it.", Tab: "Tables", Data: v})
 		}
 	}
 	for _, s := range list {
@@ -109,11 +112,12 @@ func (b *builder) verificationPage() {
 
 // verified writes one source's checks.
 func verified(s tables.Verified) verifiedSource {
+	worst := 0.0
 	v := verifiedSource{ID: slug(strings.TrimSuffix(strings.TrimPrefix(s.File, "published/"), ".yaml")), Title: s.Title, Where: s.Where}
 	for _, c := range s.Checks {
 		places := placesFor(c.Tolerance)
 		r := verifiedRow{What: c.What, Unit: c.Unit, Status: c.Status, Holds: c.Holds(),
-			Published: number(c.Expect, places), Got: number(c.Got, places), Off: signed(c.Deviation(), places), Tolerance: "± " + strconv.FormatFloat(c.Tolerance, 'g', 2, 64)}
+			Published: number(c.Expect, places), Got: number(c.Got, places), Off: signed(c.Deviation(), places), Tolerance: "±\u00a0" + strconv.FormatFloat(c.Tolerance, 'g', 2, 64)}
 		if c.Of != "" {
 			r.What += ", " + c.Of
 		}
@@ -123,7 +127,11 @@ func verified(s tables.Verified) verifiedSource {
 		}
 		r.Given = strings.Join(given, ", ")
 		v.Rows = append(v.Rows, r)
+		if c.Tolerance > 0 {
+			worst = max(worst, math.Abs(c.Deviation())/c.Tolerance)
+		}
 	}
+	v.Nearest = fmt.Sprintf("%.0f\u00a0%%", math.Ceil(worst*100-1e-9))
 	return v
 }
 

@@ -20,8 +20,8 @@ func (b *builder) waitChart() wallChart {
 		},
 		Heads:  []gridHead{{Top: "light"}, {Top: "normal"}, {Top: "heavy"}, {Top: quantity.Metric(cold.Temperature.Best)}, {Top: "tight"}},
 		Advice: "Struck bar: hardly dries; unroll or unstack it, then count. Test the darkest part before you laminate.",
-		Hazard: "Vapour.", HazardText: "Keep the extraction on where prints hang; follow the safety data sheet and local codes.",
-		Names: "names of media"}
+		Names:  "names of media"}
+	c.Hazard, c.HazardText = b.hazards(shop.SolventCaution)
 	for _, pair := range b.shop.Front.Charts.Waits {
 		ink, m := b.shop.Ink(pair.Ink.ID), b.shop.Medium(pair.Medium.ID)
 		if ink == nil || m == nil {

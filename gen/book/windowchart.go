@@ -38,8 +38,8 @@ func (b *builder) windowChart(m *shop.Laminator) wallChart {
 	c := wallChart{Kind: "windows-" + m.ID, Title: "Set °C", First: "Film", For: lowerFirst(short(m.Name)),
 		Where:  upperFirst(short(m.Name)) + "; " + lowerFirst(room.Name) + ", " + climate(room),
 		Advice: "Struck bar: no window; run another speed or film. Run a test piece first.",
-		Hazard: "Hot rollers burn, nips draw in.", HazardText: "Keep hands and loose clothing off; follow the maker’s manual and local codes.",
-		Names: "°F and media"}
+		Names:  "°F and media"}
+	c.Hazard, c.HazardText = b.hazards(tables.MachineCautions(m)...)
 	for i, v := range tables.Speeds(m) {
 		under := quantity.Imperial(v)
 		if i == usualSpeed(m) {

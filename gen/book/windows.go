@@ -20,14 +20,19 @@ type windowKey struct {
 
 // windows is the whole table of windows with a way to find one.
 type windows struct {
-	all  []tables.WindowValue
-	find map[windowKey]int
+	all   []tables.WindowValue
+	find  map[windowKey]int
+	pairs []hotPair // each once, in the order of the data
 }
 
 func newWindows(all []tables.WindowValue, s *shop.Shop) *windows {
 	w := &windows{all: all, find: make(map[windowKey]int, len(all))}
 	for i, v := range all {
-		speed := slices.Index(tables.Speeds(s.Laminator(v.Laminator)), v.Speed)
+		p := hotPair{s.Film(v.Film), s.Medium(v.Medium), s.Laminator(v.Laminator)}
+		if len(w.pairs) == 0 || w.pairs[len(w.pairs)-1] != p { // a pair's windows stand together
+			w.pairs = append(w.pairs, p)
+		}
+		speed := slices.Index(tables.Speeds(p.machine), v.Speed)
 		w.find[windowKey{v.Film, v.Medium, v.Laminator, speed, v.Room}] = i
 	}
 	return w
@@ -82,14 +87,10 @@ func (b *builder) here(p hotPair) windowKey {
 // any, in the order of the data.
 func (b *builder) hotPairs(film *shop.Film, medium *shop.Medium, machine *shop.Laminator) []hotPair {
 	var list []hotPair
-	seen := map[hotPair]bool{}
-	for _, v := range b.windows.all {
-		p := hotPair{b.shop.Film(v.Film), b.shop.Medium(v.Medium), b.shop.Laminator(v.Laminator)}
-		if seen[p] || film != nil && p.film != film || medium != nil && p.medium != medium || machine != nil && p.machine != machine {
-			continue
+	for _, p := range b.windows.pairs {
+		if (film == nil || p.film == film) && (medium == nil || p.medium == medium) && (machine == nil || p.machine == machine) {
+			list = append(list, p)
 		}
-		seen[p] = true
-		list = append(list, p)
 	}
 	return list
 }

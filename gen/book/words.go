@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"maps"
+	"slices"
 	"strings"
 
 	"laydown/gen/book/search"
@@ -78,6 +80,14 @@ func newPlaces(views []view) places {
 // find gives the place of an address; false where there is none.
 func (p places) find(address string) (place, bool) {
 	path, id, _ := strings.Cut(address, "#")
+	if path == "glossary.html" && id != "" {
+		// Authors need not know on which page of the glossary a term is.
+		for _, part := range slices.Sorted(maps.Keys(p.ids)) {
+			if strings.HasPrefix(part, "glossary") && p.ids[part][id] {
+				path, address = part, part+"#"+id
+			}
+		}
+	}
 	title, ok := p.titles[path]
 	if !ok || id != "" && !p.ids[path][id] {
 		return place{}, false

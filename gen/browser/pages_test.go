@@ -142,6 +142,23 @@ func (b *tab) withoutScript(page string) []string {
 // chartKinds are the charts that the demo shop hangs, by the first word of their names.
 var chartKinds = []string{"cautions", "waits", "films", "windows", "stacks", "notice"}
 
+// TestForms prints every form.
+func TestForms(t *testing.T) {
+	var forms []string
+	for _, p := range pagesOf(t, handbook(t)) {
+		if path.Dir(p) == "forms" && p != "forms/index.html" {
+			forms = append(forms, p)
+		}
+	}
+	if len(forms) == 0 {
+		t.Fatal("the handbook has no form")
+	}
+	sweep(t, forms, func(b *tab, page string) []string {
+		b.fresh(page, 1024, "dark")
+		return b.form(page)
+	})
+}
+
 // TestWallCharts prints every wall chart on paper: each sheet one page of its size,
 // nothing cut off, shrunk or too small, with crop marks, stamp, date and shop. It logs
 // the smallest capitals of each paper.

@@ -139,6 +139,27 @@ type capHeights struct {
 
 func (b *tab) caps() capHeights { return eval[capHeights](b, script(b.t, "caps.js")) }
 
+// form prints the page and wants one upright sheet of A4, with everything on it
+// over the foot and the foot inside the sheet.
+func (b *tab) form(page string) []string {
+	b.t.Helper()
+	sizes, _ := b.print()
+	a4 := papers["a4"]
+	if len(sizes) != 1 {
+		return []string{fmt.Sprintf("prints on %d sheets, want 1", len(sizes))}
+	}
+	if w, h := sizes[0][0]*inch/72, sizes[0][1]*inch/72; math.Abs(w-a4.width) > 0.4 || math.Abs(h-a4.height) > 0.4 {
+		return []string{fmt.Sprintf("the sheet is %.1f × %.1f mm", w, h)}
+	}
+	px := 96 / inch
+	b.media("print", "light")
+	b.size(int64(a4.width*px), int64(a4.height*px))
+	faults := eval[[]string](b, script(b.t, "sheet.js"))
+	faults = append(faults, eval[[]string](b, script(b.t, "form.js"))...)
+	b.media("", "light")
+	return faults
+}
+
 // capitals holds a chart to the height of capitals that it promises for its
 // headings and numbers. Two per cent are left to the rounding of fonts.
 func (b *tab) capitals() []string {

@@ -22,9 +22,10 @@ type relaxed struct {
 	stride []int // of the checks' results, in words
 	words  int
 	known  []knownCause
-	losses []float32 // by word and by state of the word's acts, rounded down
-	base   []int32   // of the word in losses
-	place  [][]int32 // by act and word: how far the act's leads lie apart in losses
+	losses []float32         // by word and by state of the word's acts, rounded down
+	base   []int32           // of the word in losses
+	place  [][]int32         // by act and word: how far the act's leads lie apart in losses
+	sums   map[state]float64 // of the losses of many words, where they were asked for
 }
 
 // knownCause is the least that is spent if a cause is known, for a weight of 1, by state of the acts that
@@ -37,7 +38,7 @@ type knownCause struct {
 
 // newRelaxed computes the tables, with room for about so many values.
 func newRelaxed(m *model, room int) *relaxed {
-	r := &relaxed{model: m, words: 1}
+	r := &relaxed{model: m, words: 1, sums: map[state]float64{}}
 	words := 1.0
 	for i := range m.acts {
 		if m.acts[i].free() {
@@ -245,8 +246,11 @@ func (r *relaxed) ifKnown(s state, w []float64) float64 {
 
 // bound is the lower bound for a state with its weights.
 func (r *relaxed) bound(s state, w []float64) float64 {
+	if sum, ok := r.sums[s]; ok {
+		return r.ifKnown(s, w) + sum
+	}
 	b := sumOfLosses{relaxed: r}
-	word := 0
+	word, words := 0, 1
 	for k, i := range r.checks {
 		a := &r.model.acts[i]
 		if lead := a.lead(s); lead > 0 {
@@ -254,6 +258,7 @@ func (r *relaxed) bound(s state, w []float64) float64 {
 		} else {
 			b.stride[b.open], b.leads[b.open] = r.stride[k], len(a.leads)
 			b.open++
+			words *= len(a.leads)
 		}
 	}
 	for k, i := range r.acts {
@@ -262,8 +267,15 @@ func (r *relaxed) bound(s state, w []float64) float64 {
 			b.done++
 		}
 	}
-	return r.ifKnown(s, w) + b.over(word, b.open)
+	sum := b.over(word, b.open)
+	if words >= manyWords {
+		r.sums[s] = sum
+	}
+	return r.ifKnown(s, w) + sum
 }
+
+// manyWords is how many words make a sum worth keeping.
+const manyWords = 64
 
 // sumOfLosses adds the losses of the words that the checks not made leave open.
 type sumOfLosses struct {

@@ -33,8 +33,11 @@ type searchArc struct {
 	next      []int32 // nodes by lead, -1 where a lead cannot happen; nil until it is looked into
 }
 
-func newSearch(m *model, room int, price float64) *search {
-	s := &search{model: m, relaxed: newRelaxed(m, room), price: price, place: map[state]int32{},
+func newSearch(m *model, room int) *search { return startSearch(m, newRelaxed(m, room), 0) }
+
+// startSearch begins a search in which each step costs a price on top.
+func startSearch(m *model, r *relaxed, price float64) *search {
+	s := &search{model: m, relaxed: r, price: price, place: map[state]int32{},
 		weights: make([]float64, m.causes), after: make([]float64, m.causes)}
 	s.node(0, m.prior, s.relaxed.bound(0, m.prior))
 	return s

@@ -2,7 +2,6 @@ package faults
 
 import (
 	"cmp"
-	"fmt"
 	"math"
 	"slices"
 )
@@ -22,108 +21,72 @@ type Short struct {
 	LeastOfSize float64
 }
 
-// Shorten finds the best key of at most so many two-way steps. Its Loss is against
-// the best key of any size.
-func Shorten(p *Problem, steps int, e Effort) (*Short, error) {
-	if steps < 0 {
-		return nil, fmt.Errorf("a key of %d steps: give 0 or more", steps)
+// Short is the best key of at most so many two-way steps. Its Loss is against the best
+// key of any size. Where all states were valued it is the best of its size too, unless
+// that takes more looking than the effort allows; LeastOfSize tells.
+func (s *Solver) Short(steps int) *Short {
+	m := s.model
+	best, leastOfSize := s.full, s.least
+	if m.size(best) > steps {
+		best, leastOfSize = s.shorten(max(0, steps))
 	}
-	m, err := newModel(p)
-	if err != nil {
-		return nil, err
-	}
-	e = e.or()
-	v, least := solve(m, e)
-	best, leastOfSize := m.shorten(v, least, steps, e)
-	s := &Short{Key: *m.explain(best, v), Limit: steps, Size: m.size(best)}
-	s.Least = math.Min(s.Cost, least)
-	s.LeastOfSize = math.Min(s.Cost, leastOfSize)
-	return s, nil
+	k := &Short{Key: *m.explain(best, s.values), Limit: steps, Size: m.size(best)}
+	k.Least = math.Min(k.Cost, s.least)
+	k.LeastOfSize = math.Min(k.Cost, leastOfSize)
+	return k
 }
 
-// shorten finds the best plan of a size, and what no plan of that size can cost less
-// than. Where the values are not of all states, it looks only into the acts that the
-// full plan makes most use of.
-func (m *model) shorten(v valued, least float64, steps int, e Effort) (*plan, float64) {
-	full := m.follow(v)
-	if m.size(full) <= steps {
-		return full, least
-	}
-	best := m.prune(full, m.prior, steps)
+// shorten finds the best plan of a size that it can, and what no plan of that size can
+// cost less than.
+func (s *Solver) shorten(steps int) (*plan, float64) {
+	m := s.model
+	best := m.prune(s.full, m.prior, steps)
 	cost := m.cost(best, m.prior)
-	t, all := v.(*induction)
-	few, acts := m, []int(nil)
-	if !all {
-		few, acts = m.mostUsed(full, math.Min(float64(e.States), 300000))
-		t = newInduction(few, 0)
-		t.run(few.prior)
+	var p *plan
+	var bound float64
+	switch v := s.values.(type) {
+	case *induction:
+		x := &shortening{model: m, values: v, low: map[state]float64{}, solved: map[budget]solution{}, left: 10 * s.effort.Open}
+		p, bound = x.shorten(steps, cost)
+	case *search:
+		p, bound = v.shorten(steps, cost, s.effort)
 	}
-	x := &shortening{model: few, values: t, low: map[state]float64{}, solved: map[budget]solution{}, left: 10 * e.Open}
-	found, leastOfSize := x.shorten(steps, cost)
-	if found != nil {
-		best = found
-		if !all {
-			best.rename(acts)
+	if p != nil {
+		best = p
+	}
+	return best, math.Max(s.least, bound-m.slack())
+}
+
+// shorten searches at one price for a step after another, for a plan that costs less
+// than a cost within some steps; nil if there is none. It also gives what no plan of
+// that size can cost less than.
+func (s *search) shorten(steps int, cost float64, e Effort) (*plan, float64) {
+	m := s.model
+	var best *plan
+	_, end := m.end(m.prior)
+	low, high := 0.0, end-s.nodes[0].low // at the higher no step pays
+	bound := math.Inf(-1)
+	for range 8 {
+		at := (low + high) / 2
+		priced := startSearch(m, s.relaxed, at)
+		priced.run(e.Within, e.Open/8)
+		bound = math.Max(bound, priced.nodes[0].low-at*float64(steps))
+		p := m.trim(priced.plan(0, m.prior), m.prior)
+		size := m.size(p)
+		if size > steps {
+			low = at
+			p = m.prune(p, m.prior, steps)
+		} else {
+			high = at
+		}
+		if c := m.cost(p, m.prior); c < cost {
+			best, cost = p, c
+		}
+		if size == steps || low > 0 && high-low < 0.1*high {
+			break
 		}
 	}
-	if all {
-		least = leastOfSize - m.slack()
-	}
-	return best, least
-}
-
-// mostUsed is the model with the acts alone that a plan is most likely to come to, as
-// many as some states allow; and which they are.
-func (m *model) mostUsed(p *plan, states float64) (*model, []int) {
-	use := make([]float64, len(m.acts))
-	m.use(p, m.prior, use)
-	order := indices(len(m.acts))
-	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(use[b], use[a]) })
-	var acts []int
-	size := 1.0
-	for _, i := range order {
-		if n := size * float64(len(m.acts[i].leads)+1); use[i] > 0 && n <= states {
-			size = n
-			acts = append(acts, i)
-		}
-	}
-	slices.Sort(acts)
-	few := m.among(indices(m.causes), acts)
-	few.prior = m.prior
-	return few, acts
-}
-
-// use adds to each act the chance that a plan comes to it.
-func (m *model) use(p *plan, w []float64, use []float64) {
-	if p.act < 0 {
-		return
-	}
-	use[p.act] += sum(w)
-	for i, l := range m.acts[p.act].leads {
-		after := make([]float64, len(w))
-		if p.next[i] != nil && mulInto(after, w, l.chance) > 0 {
-			m.use(p.next[i], after, use)
-		}
-	}
-}
-
-// rename puts other numbers to the acts of a plan.
-func (p *plan) rename(acts []int) {
-	if p == nil || p.act < 0 {
-		return
-	}
-	p.act = acts[p.act]
-	for _, next := range p.next {
-		next.rename(acts)
-	}
-}
-
-func indices(n int) []int {
-	list := make([]int, n)
-	for i := range list {
-		list[i] = i
-	}
-	return list
+	return best, bound
 }
 
 // shorten finds the best plan of a size if it costs less than a cost, or nil, and what

@@ -36,43 +36,56 @@ func (e Effort) or() Effort {
 	return e
 }
 
-// Solve finds the key of least expected cost, or one with a proven bound on how much
-// more it costs than that.
-func Solve(p *Problem, e Effort) (*Key, error) {
+// Solver holds what was found out about the states of a problem. Its tables are large:
+// take what keys are wanted from it, and let it go.
+type Solver struct {
+	model  *model
+	effort Effort
+	values valued
+	least  float64 // no key costs less
+	full   *plan   // the best that is known
+}
+
+// NewSolver values the states of a problem, all or those that matter.
+func NewSolver(p *Problem, e Effort) (*Solver, error) {
 	m, err := newModel(p)
 	if err != nil {
 		return nil, err
 	}
-	v, least := solve(m, e.or())
-	k := m.explain(m.follow(v), v)
-	switch v := v.(type) {
+	s := &Solver{model: m, effort: e.or()}
+	if m.states() <= float64(s.effort.States) {
+		t := newInduction(m, 0)
+		t.run(m.prior)
+		s.values, s.least, s.full = t, t.value[0]-m.slack(), m.plan(0, m.prior, 0, t)
+		return s, nil
+	}
+	x := newSearch(m, s.effort.Room)
+	x.run(s.effort.Within, s.effort.Open)
+	s.values, s.least, s.full = x, x.nodes[0].low-m.slack(), m.trim(x.plan(0, m.prior), m.prior)
+	return s, nil
+}
+
+// Key is the key of least expected cost, or one with a proven bound on how much more
+// it costs than that.
+func (s *Solver) Key() *Key {
+	k := s.model.explain(s.full, s.values)
+	switch v := s.values.(type) {
 	case *induction:
 		k.States, k.Exact, k.Least = len(v.value), true, k.Cost
 	case *search:
-		k.States, k.Least = len(v.nodes), math.Min(k.Cost, least)
+		k.States, k.Least = len(v.nodes), math.Min(k.Cost, s.least)
 	}
-	return k, nil
+	return k
 }
 
-// follow is the best plan that the values know.
-func (m *model) follow(v valued) *plan {
-	if s, ok := v.(*search); ok {
-		return m.trim(s.plan(0, m.prior), m.prior)
+// Solve finds the key of least expected cost, or one with a proven bound on how much
+// more it costs than that.
+func Solve(p *Problem, e Effort) (*Key, error) {
+	s, err := NewSolver(p, e)
+	if err != nil {
+		return nil, err
 	}
-	return m.plan(0, m.prior, 0, v)
-}
-
-// solve values the states of a model, all or those that matter, and gives what no key
-// can cost less than.
-func solve(m *model, e Effort) (valued, float64) {
-	if m.states() <= float64(e.States) {
-		t := newInduction(m, 0)
-		t.run(m.prior)
-		return t, t.value[0] - m.slack()
-	}
-	s := newSearch(m, e.Room, 0)
-	s.run(e.Within, e.Open)
-	return s, s.nodes[0].low - m.slack()
+	return s.Key(), nil
 }
 
 // slack is the most that the steps (see model.step) can add to the cost of a key.

@@ -30,6 +30,7 @@ var kinds = []kind{
 	{key: "claims", one: "claim", many: "claims", record: reflect.TypeFor[Claim]()},
 	{key: "contacts", one: "contact", many: "contacts", record: reflect.TypeFor[Contact]()},
 	{key: "cautions", one: "caution", many: "cautions", record: reflect.TypeFor[Caution]()},
+	{key: "forms", one: "form", many: "forms", record: reflect.TypeFor[Form]()},
 	{key: "checks", one: "check", many: "checks", record: reflect.TypeFor[GeneralCheck]()},
 	{key: "faults", one: "family of faults", many: "families of faults", record: reflect.TypeFor[FaultFamily]()},
 	{key: "faults_log", one: "logged fault", many: "logged faults", record: reflect.TypeFor[LoggedFault](), log: true},

@@ -1,6 +1,10 @@
 package shop
 
-import "laydown/gen/quantity"
+import (
+	"slices"
+
+	"laydown/gen/quantity"
+)
 
 // checker holds the records against each other and against what can be. What
 // could not be read, or names a record that is not there, was reported before
@@ -77,6 +81,9 @@ func (l *loader) checkMeaning(s *Shop) {
 	for _, p := range s.Claims {
 		c.claimFits(p)
 	}
+	for _, f := range s.Forms {
+		c.formFits(f)
+	}
 	for _, r := range s.Checks {
 		c.generalCheckFits(r)
 	}
@@ -87,6 +94,7 @@ func (l *loader) checkMeaning(s *Shop) {
 		c.loggedFits(r)
 	}
 	c.contactsThere()
+	c.cautionsThere()
 	c.chartRows()
 }
 
@@ -111,6 +119,23 @@ func above[Q quantity.Quantity](c *checker, lowKey string, low Value[Q], highKey
 // MostPrints is how many prints stand side by side on a chart of films on prints: with
 // more, the films' names would have no room on the papers that read from afar.
 const MostPrints = 5
+
+// cautionsThere: a shop that replaces all cautions leaves none of those out that
+// rules call for.
+func (c *checker) cautionsThere() {
+	if !slices.Contains(c.l.replaced, "cautions") || c.l.unread["cautions"] {
+		return
+	}
+	var missing []string
+	for _, id := range ruleCautions {
+		if c.shop.Caution(id) == nil {
+			missing = append(missing, id)
+		}
+	}
+	if len(missing) > 0 {
+		c.say(c.shop.Front.Pos, "cautions that pages and plans call for are not there: write %s under cautions:", list(missing))
+	}
+}
 
 // chartRows checks the rows and columns that the shop wants on its charts.
 func (c *checker) chartRows() {

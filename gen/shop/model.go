@@ -46,6 +46,7 @@ type Shop struct {
 	Claims   []*Claim
 	Contacts []*Contact
 	Cautions []*Caution
+	Forms    []*Form
 	// Checks are those that families of faults share.
 	Checks []*GeneralCheck
 	Faults []*FaultFamily

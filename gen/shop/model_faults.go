@@ -6,12 +6,28 @@ import "laydown/gen/quantity"
 // has no row of its own.
 const Others = "others"
 
-// Caution is what is said where work can hurt somebody. Checks and remedies
-// name the cautions that they call for.
+// Caution is what is said where work can hurt somebody. Checks, remedies and
+// chapters name the cautions that they call for; rules call for the others.
 type Caution struct {
-	Head `yaml:",inline"`
-	Says string `yaml:"says,required"` // it gives way to local codes, the maker's manual and licensed practice
+	Head  `yaml:",inline"`
+	Says  string   `yaml:"says,required"` // it gives way to local codes, the maker's manual and licensed practice
+	Brief string   `yaml:"brief"`         // a line for a wall chart or a form; where none is written, they print what it says
+	Words []string `yaml:"words"`         // a page that uses one of them shows the caution
 }
+
+// The cautions that rules call for: every shop has them.
+const (
+	NipCaution       = "nip"
+	HotRollerCaution = "hot-roller"
+	BladeCaution     = "blade"
+	SolventCaution   = "solvent"
+	FumesCaution     = "fumes"
+	StaticCaution    = "static"
+	LiftingCaution   = "lifting"
+)
+
+// ruleCautions are the cautions that rules call for.
+var ruleCautions = []string{NipCaution, HotRollerCaution, BladeCaution, SolventCaution, FumesCaution, StaticCaution, LiftingCaution}
 
 // FaultFamily is a group of faults that look alike or are taken for each other,
 // with what can be behind them, what can be looked at and what can be done.

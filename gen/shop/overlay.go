@@ -97,6 +97,8 @@ func (l *loader) assemble(shelves map[string]*shelf) *Shop {
 				s.Contacts = append(s.Contacts, r)
 			case *Caution:
 				s.Cautions = append(s.Cautions, r)
+			case *Form:
+				s.Forms = append(s.Forms, r)
 			case *GeneralCheck:
 				s.Checks = append(s.Checks, r)
 			case *FaultFamily:

@@ -122,18 +122,15 @@ func (t *Tables) faultKey(f *shop.FaultFamily, evidence map[string]float64, effo
 	if err != nil {
 		return FaultKey{}, err
 	}
-	solved, err := faults.Solve(p, effort)
+	solver, err := faults.NewSolver(p, effort)
 	if err != nil {
 		return FaultKey{}, fmt.Errorf("faults %s: %w", f.ID, err)
 	}
-	key := t.told(f, solved, acts, evidence)
+	key := t.told(f, solver.Key(), acts, evidence)
 	if len(key.Steps) <= PrintedSteps {
 		return key, nil
 	}
-	short, err := faults.Shorten(p, PrintedSteps, effort)
-	if err != nil {
-		return FaultKey{}, fmt.Errorf("faults %s: %w", f.ID, err)
-	}
+	short := solver.Short(PrintedSteps)
 	printed := t.told(f, &short.Key, acts, evidence)
 	key.Short = &printed
 	return key, nil

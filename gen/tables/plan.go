@@ -21,7 +21,7 @@ func (t *Tables) Plan(job Job) (Plan, error) {
 		Verdict:        Go,
 		MakerWaitHours: r.ink.Makers.Wait.Best.Hours(),
 		Feed:           feed(r.film, r.medium, r.grain, r.sheet, r.machine),
-		Cautions:       cautions(r.ink, r.film, r.machine),
+		Cautions:       t.cautions(r),
 		Tests:          r.ink.ReadyTests,
 	}
 	if !t.shop.PrintsOn(r.ink, r.medium) {

@@ -154,7 +154,7 @@ type laminatorJS struct {
 	Fastest float64   `json:"fastest"`
 	Speeds  []float64 `json:"speeds"` // for which windows are held
 	Usual   int       `json:"usual"`  // which of them is the usual
-	Both    bool      `json:"heats_both"`
+	Heated  bool      `json:"heated"`
 	WarmUp  float64   `json:"warm_up_s"`
 	// Overlaps is true where sheets overlap under the film: no gap, no border.
 	Overlaps bool `json:"overlaps"`
@@ -182,7 +182,7 @@ func (t *Tables) commonShard() commonShard {
 	front := t.shop.Front
 	c := commonShard{
 		Defaults: map[string]string{"room": front.Room.ID, "laminator": front.Laminator.ID, "storage": front.Storage.ID},
-		Phrases:  phrases, Verdicts: Verdicts, Cautions: cautionTexts, Feeds: feedTexts,
+		Phrases:  phrases, Verdicts: Verdicts, Cautions: t.cautionTexts(), Feeds: feedTexts,
 		Hardly: HardlyDries.Hours(), Locked: LockedIn.Hours(), Limits: limitNames, Words: limitWords,
 	}
 	for _, cause := range t.physicalCauses() {
@@ -215,7 +215,7 @@ func (t *Tables) commonShard() commonShard {
 	}
 	for _, m := range t.shop.Laminators {
 		c.Laminators = append(c.Laminators, laminatorJS{namedJS{m.ID, m.Name}, m.Films, m.Forms, float64(m.Width.Best),
-			float64(m.Opening.Best), float64(m.Slowest.Best), float64(m.Fastest.Best), nil, 0, m.Heated == "both", float64(m.WarmUp.Best), overlaps(m)})
+			float64(m.Opening.Best), float64(m.Slowest.Best), float64(m.Fastest.Best), nil, 0, heated(m), float64(m.WarmUp.Best), overlaps(m)})
 		last := &c.Laminators[len(c.Laminators)-1]
 		for i, v := range Speeds(m) {
 			last.Speeds = append(last.Speeds, float64(v))

@@ -160,7 +160,7 @@ func TestSection(t *testing.T) {
 		switch attr(e, "class") {
 		case "outline":
 			outlines++
-		case "label":
+		case "label layer":
 			labels++
 		}
 	}

@@ -37,8 +37,8 @@ type Layer struct {
 // by the square root of the thickness, and the drawing says so.
 func Section(id, title string, layers []Layer) template.HTML {
 	const (
-		left, width = 2.0, 240.0
-		gap         = 16.0
+		left = 2.0
+		gap  = 16.0
 	)
 	heights := make([]float64, len(layers))
 	total := 6.0
@@ -66,6 +66,11 @@ func Section(id, title string, layers []Layer) template.HTML {
 		}
 		names = append(names, name)
 	}
+	width := 240.0 // less where a name needs the room
+	for _, name := range names {
+		width = math.Min(width, chartWidth-left-46-labelWidth(name)*RegularShare)
+	}
+	width = math.Max(width, 120)
 	high := math.Max(total, 24*float64(len(layers)))
 	var v canvas
 	v.open(id, "section", chartWidth, high+22, title, "From the top: "+strings.Join(names, "; ")+".")
@@ -74,7 +79,7 @@ func Section(id, title string, layers []Layer) template.HTML {
 	}
 	for i, at := range Spread(want, 22, 12, high-8) {
 		v.path("thin", []point{{left + width, want[i]}, {left + width + 14, want[i]}, {left + width + 30, at}, {left + width + 36, at}})
-		v.text("label", "start", left+width+42, at+5, names[i])
+		v.text("label layer", "start", left+width+42, at+5, names[i])
 	}
 	v.text("tick", "start", left, high+16, "thickness not to scale")
 	return v.close()
