@@ -340,7 +340,11 @@
   // missing, closest, marks}.
   function find(x, query, most) {
     const a = { pins: [], boxes: [], hits: [], all: false, read: [], missing: [], closest: [], marks: new Set() };
-    const items = itemsOf(x, query, a), words = reread(x, query, a.read);
+    let items = itemsOf(x, query, a);
+    const words = reread(x, query, a.read);
+    if (a.read.length > 0) { // ask again with what was read, as if it had been typed
+      items = [...itemsOf(x, words.join(' ') + ' ', { read: [], marks: a.marks }), ...items.filter((it) => it.amount)];
+    }
     rank(x, items, named(x, words), most, a);
     a.missing = items.filter((it) => it.scores.size === 0).map((it) => it.typed);
     if (a.hits.length === 0) for (const w of a.missing) a.closest.push(...suggest(x, w));
@@ -352,7 +356,7 @@
       const sizes = tokens(x, query).filter((t) => t.kind === 'amount').map((t) => t.text);
       a.boxes = answers(x, plainWords(x, query), sizes);
       if (a.boxes.length === 0) a.boxes = answers(x, words, sizes);
-      a.boxes.push(...conversions(x, query));
+      a.boxes.push(...roller(x, query), ...conversions(x, query));
     }
     a.boxes = a.boxes.slice(0, mostBoxes);
     return a;
@@ -451,6 +455,21 @@
       if (u && u.measure.kind === kind) return u.measure.shown;
     }
     return '';
+  }
+
+  // roller answers the distance between marks with the roller that makes them.
+  function roller(x, query) {
+    const words = plainWords(x, query), { c } = fold(x, query);
+    if (!x.repeating.split(' ').some((w) => words.includes(w))) return [];
+    for (let i = 0; i < c.length; i++) {
+      if (!isDigit(c[i]) || (i > 0 && (isWord(c[i - 1]) || c[i - 1] === '.'))) continue;
+      const v = valueAt(x, c, i);
+      if (!v || v.measure.kind !== 'L' || Math.abs(v.value) >= 1e9) continue;
+      return [{ what: 'A mark every ' + shownNumber(v.value, '') + ' ' + v.measure.shown + ' comes from a roller of',
+        number: shownNumber(Math.floor(si(v.measure, v.value) / measureAs(x, 'mm').factor / Math.PI + 0.5), ''), unit: 'mm',
+        under: 'diameter: the distance divided by 3.1416; measure over four marks and divide by three', url: '' }];
+    }
+    return [];
   }
 
   const measureAs = (x, shown) => x.measures.find((m) => m.shown === shown);
@@ -584,7 +603,7 @@
   }
 
   function amount(x, typed, term, a) {
-    const it = { typed, scores: new Map() }, step = Number(term.slice(2));
+    const it = { typed, scores: new Map(), amount: true }, step = Number(term.slice(2));
     around(x, it, term[1], step, a);
     if (valueAt(x, fold(x, typed).c, 0)?.measure.shown === x.pounds) { // perhaps a basis weight
       const shift = (m) => Math.floor(Math.log(m.factor) * x.steps.ratio + 0.5), mass = measureAs(x, x.pounds);

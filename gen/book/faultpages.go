@@ -81,7 +81,7 @@ func (b *builder) faultPages() {
 		p := b.faultPage(k)
 		index.Families = append(index.Families, faultEntry{Href: "/faults/" + f.ID + ".html", Name: f.Name, Looks: f.Looks, Drawing: b.faultDrawing("family-"+f.ID, f.Drawing), Also: signNames(f)})
 		b.add(page{Path: "faults/" + f.ID + ".html", Kind: "fault", Title: f.Name, Lead: f.Looks, Tab: "Faults", Scripts: []string{"key.js"}, Data: p,
-			Found: "fault", Also: faultWords(f), Weight: 1.4})
+			Found: "fault", Also: f.Also, Weight: 1.4})
 		b.keyScript(k)
 	}
 	b.add(page{Path: "faults/index.html", Kind: "faults", Title: "A fault in hand", Lead: "Which of these does it look like? Each leads to the shortest way to a cure.", Tab: "Faults", Data: index,
@@ -102,15 +102,6 @@ func signNames(f *shop.FaultFamily) string {
 		names = append(names, lowerFirst(s.Name))
 	}
 	return strings.Join(names, ", ")
-}
-
-// faultWords are the words under which a family is found.
-func faultWords(f *shop.FaultFamily) []string {
-	words := append([]string{}, f.Also...)
-	for _, s := range f.Signs {
-		words = append(append(words, s.Name), s.Also...)
-	}
-	return words
 }
 
 func (b *builder) faultDrawing(id, name string) template.HTML {

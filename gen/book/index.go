@@ -1,6 +1,7 @@
 package book
 
 import (
+	"cmp"
 	"fmt"
 	"html"
 	"slices"
@@ -48,10 +49,34 @@ func entriesOf(v view) []search.Entry {
 		if s.ID == "data" { // only heads the sheets under it
 			continue
 		}
-		list = append(list, search.Entry{URL: v.Path + "#" + s.ID, Title: s.Title, Section: v.Title, Kind: v.Found, Text: s.Text})
+		e := search.Entry{URL: v.Path + "#" + s.ID, Title: s.Title, Section: v.Title, Kind: v.Found, Text: s.Text}
+		if v.Found == "list" {
+			e.Weight = listWeight
+		}
+		list = append(list, e)
+	}
+	if p, ok := v.Data.(faultPage); ok {
+		nameSigns(list, v.Path, p.Signs)
 	}
 	return list
 }
+
+// nameSigns gives the looks of a fault their other names.
+func nameSigns(list []search.Entry, path string, signs []faultSign) {
+	for _, s := range signs {
+		at := slices.IndexFunc(list, func(e search.Entry) bool { return e.URL == path+"#"+s.ID })
+		if at >= 0 && s.Also != "" {
+			list[at].Also = strings.Split(s.Also, ", ")
+			list[at].Weight = signWeight
+		}
+	}
+}
+
+// listWeight puts the headings of pages that only lead on behind others.
+const listWeight = 0.7
+
+// signWeight puts a fault's look before other headings.
+const signWeight = 1.4
 
 // chartEntries has one entry a chart, on the first paper that it comes on.
 func chartEntries(charts []wallChart) []search.Entry {
@@ -165,10 +190,11 @@ type sectionReader struct {
 	skip    string // the element that is being left out
 	depth   int    // how many of its name are open
 	heading bool
-	table   bool // inside a computed table
-	list    bool // inside a list of links, whose small print says which pairs it holds for
-	value   bool // inside a cell of a value
-	cell    int  // where the text of the open cell begins; -1 outside cells
+	sign    string // id of the open look of a fault, whose heading has none
+	table   bool   // inside a computed table
+	list    bool   // inside a list of links, whose small print says which pairs it holds for
+	value   bool   // inside a cell of a value
+	cell    int    // where the text of the open cell begins; -1 outside cells
 	seen    map[string]bool
 }
 
@@ -202,6 +228,10 @@ func (r *sectionReader) tag(t tag) {
 		return
 	}
 	switch t.Name {
+	case "div":
+		if !t.Close && hasClass(t, "sign") {
+			r.sign = t.get("id")
+		}
 	case "ul":
 		r.list = !t.Close && hasClass(t, "items")
 	case "table":
@@ -229,6 +259,8 @@ func (r *sectionReader) leavesOut(t tag) bool {
 		return true
 	case "div":
 		return hasClass(t, "question")
+	case "ol", "section": // a fault's key, which is to be gone through and not looked up
+		return hasClass(t, "key") || hasClass(t, "walk")
 	case "small":
 		return r.value || r.list
 	case "thead", "tbody":
@@ -257,9 +289,10 @@ func (r *sectionReader) endCell() {
 
 func (r *sectionReader) head(t tag) {
 	switch {
-	case !t.Close && t.get("id") != "":
+	case !t.Close && (t.get("id") != "" || r.sign != ""):
 		r.flush()
-		r.parts = append(r.parts, section{ID: t.get("id")})
+		r.parts = append(r.parts, section{ID: cmp.Or(t.get("id"), r.sign)})
+		r.sign = ""
 		r.heading = true
 	case t.Close && r.heading:
 		r.parts[len(r.parts)-1].Title = strings.Join(strings.Fields(r.text.String()), " ")

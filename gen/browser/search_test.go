@@ -71,8 +71,8 @@ func TestSearchAnswersDirectly(t *testing.T) {
 		{"12fpm", "12 ft/min is 3.658 m/min", ""},
 		{"80#", "80 lb text is 118.4 g/m²", ""},
 		{"5 fpm to m/min", "5 ft/min is 1.524 m/min", ""},
-		{"eco solvent on calendered vinyl how long", "Eco-solvent inkjet on calendered vinyl, self-adhesive 24 h", "tables/waits-eco-solvent.html#vinyl-calendered.normal.hung.finishing-room"},
-		{"3 mil polyester gloss on coated gloss 135 temperature", "Hot polyester, gloss, 75 µm on coated paper, gloss, 135 g/m²", "tables/windows-thermal-pet-gloss-75.html"},
+		{"eco solvent on calendered vinyl how long", "Eco-solvent inkjet on calendered vinyl, self-adhesive 24 h", "tables/waits/eco-solvent.vinyl-calendered.html#normal.hung.finishing-room"},
+		{"3 mil polyester gloss on coated gloss 135 temperature", "Hot polyester, gloss, 75 µm on coated paper, gloss, 135 g/m²", "tables/windows/thermal-pet-gloss-75.coated-gloss-135"},
 		{"AC-EH", "Stamp AC-EH out of date", "charts/index.html"},
 	} {
 		b := searchFor(t, tt.query)

@@ -2,6 +2,7 @@ package search
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -75,6 +76,33 @@ func target(cs []char, i int, kind string) string {
 		}
 	}
 	return ""
+}
+
+// repeating are the words that make a length a distance between marks.
+var repeating = strings.Fields("every repeat repeats repeating apart spacing spaced")
+
+// roller answers the distance between marks that repeat with the diameter of
+// the roller that makes them: the distance divided by π, to the millimetre, for
+// nobody measures a mark more closely.
+func roller(query string) []Box {
+	words := plainWords(query)
+	if !slices.ContainsFunc(repeating, func(w string) bool { return slices.Contains(words, w) }) {
+		return nil
+	}
+	cs := fold(query)
+	for i := range cs {
+		if !isDigit(cs[i].r) || i > 0 && (isWord(cs[i-1].r) || cs[i-1].r == '.') {
+			continue
+		}
+		value, m, _, ok := valueAt(cs, i)
+		if !ok || m.kind != "L" || math.Abs(value) >= largest {
+			continue
+		}
+		mm := measureAs("mm")
+		return []Box{{What: "A mark every " + shownNumber(value, "") + " " + m.shown + " comes from a roller of", Number: shownNumber(math.Floor(m.si(value)/mm.factor/math.Pi+0.5), ""), Unit: "mm",
+			Under: "diameter: the distance divided by 3.1416; measure over four marks and divide by three"}}
+	}
+	return nil
 }
 
 // convert writes a quantity in other units.

@@ -21,6 +21,7 @@ const (
 type item struct {
 	typed  string
 	scores map[int]int // by entry
+	amount bool        // a quantity
 }
 
 // Find returns at most max hits for a query, best first; ties keep the order
@@ -34,6 +35,15 @@ func (x *Index) Ask(query string, max int) Answer {
 	var a Answer
 	items := x.items(query, &a)
 	words := reread(query, a.Read)
+	if len(a.Read) > 0 { // ask again with what was read, as if it had been typed
+		again := x.items(strings.Join(words, " ")+" ", &Answer{})
+		for _, it := range items {
+			if it.amount {
+				again = append(again, it)
+			}
+		}
+		items = again
+	}
 	a.Hits, a.All = x.rank(items, x.named(words), max)
 	for _, it := range items {
 		if len(it.scores) == 0 {
@@ -57,7 +67,7 @@ func (x *Index) Ask(query string, max int) Answer {
 		if len(a.Boxes) == 0 {
 			a.Boxes = x.answers(words, sizes)
 		}
-		a.Boxes = append(a.Boxes, conversions(query)...)
+		a.Boxes = append(append(a.Boxes, roller(query)...), conversions(query)...)
 	}
 	a.Boxes = a.Boxes[:min(len(a.Boxes), mostBoxes)]
 	return a
@@ -132,7 +142,7 @@ func (x *Index) items(query string, a *Answer) []item {
 		if q[i].Kind == Amount {
 			it := x.amount(query[q[i].Start:q[i].End], q[i].Text)
 			if len(it.scores) == 0 { // nothing lies near it: the table of units is left
-				it = item{it.typed, x.word("units", nil, false, &Answer{}).scores}
+				it.scores = x.word("units", nil, false, &Answer{}).scores
 			}
 			items = append(items, it)
 			continue
@@ -171,7 +181,7 @@ func (x *Index) add(it item, term string, percent int) {
 
 // amount looks for the same quantity in any unit, the nearer the better.
 func (x *Index) amount(typed, term string) item {
-	it := item{typed, map[int]int{}}
+	it := item{typed: typed, scores: map[int]int{}, amount: true}
 	kind, step := splitQuantity(term)
 	x.around(it, kind, step)
 	if _, m, _, _ := valueAt(fold(typed), 0); m.shown == pounds { // perhaps a basis weight, of which it does not say
@@ -216,7 +226,7 @@ func (x *Index) phraseAt(q []Token) int {
 // phrase looks for the groups that several words name together, and for
 // entries that have all of the words anyway.
 func (x *Index) phrase(typed string, q []Token, a *Answer) item {
-	it := item{typed, map[int]int{}}
+	it := item{typed: typed, scores: map[int]int{}}
 	for _, m := range x.members[strings.Join(wordRun(q), " ")] {
 		x.add(it, groupTerm(m.group), byWord)
 		if m.how == misspelt {
@@ -244,7 +254,7 @@ func (x *Index) phrase(typed string, q []Token, a *Answer) item {
 
 // word looks for one word in every way that leads somewhere.
 func (x *Index) word(w string, joined []string, open bool, a *Answer) item {
-	it := item{w, map[int]int{}}
+	it := item{typed: w, scores: map[int]int{}}
 	x.exact(it, w, w, a)
 	for _, j := range joined {
 		x.add(it, stem(j), byJoined)

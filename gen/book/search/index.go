@@ -74,7 +74,7 @@ const (
 	wholeAlso   = 1.7
 	inSection   = 0.2
 	inKind      = 0.2
-	wholeName   = 10 // added when the query is the whole of a title or name
+	wholeName   = 14 // added when the query is the whole of a title or name
 	scale       = 8  // scores are whole numbers, so that Go and the script agree to the last one
 )
 
@@ -83,6 +83,7 @@ type field struct {
 	counts map[string]float64 // in the text
 	extra  map[string]float64 // in titles and names: the best of each
 	names  map[uint32]bool    // titles and names, whole
+	title  uint32             // the title among them
 	length float64
 }
 
@@ -186,6 +187,7 @@ func (x *Index) weigh(e Entry, surface map[string]bool) field {
 			f.length++
 		}
 	}
+	f.title = nameHash(Tokens(e.Title), true)
 	name := func(text string, each, whole float64) {
 		tokens := Tokens(text)
 		if whole > 0 {
@@ -275,6 +277,9 @@ func (x *Index) score(fields []field, mean float64) {
 		}
 		for h := range f.names {
 			x.names[h] = append(x.names[h], i)
+			if h == f.title && weight >= 1 { // counts twice: it is that, and is not only called so
+				x.names[h] = append(x.names[h], i)
+			}
 		}
 	}
 	for _, list := range x.posts {

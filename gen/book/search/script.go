@@ -35,27 +35,28 @@ const zero = 1 << 20
 // is loaded is left out: stems from words, and which group a name belongs to
 // from where it stands.
 type packed struct {
-	Fold     []string       `json:"fold"`
-	Stop     string         `json:"stop"`
-	Measures [][]any        `json:"measures"` // shown, kind, factor, offset, names, to
-	Pounds   string         `json:"pounds"`
-	Bases    []string       `json:"bases"`
-	Steps    map[string]int `json:"steps"`
-	Asks     [][3]string    `json:"asks"`    // key, asking, filling
-	Shelves  [][2]string    `json:"shelves"` // name, kinds parted by |
-	Digits   string         `json:"digits"`
-	Words    string         `json:"words"`   // sorted, parted by <, as packText writes them
-	Amounts  string         `json:"amounts"` // kinds and steps of quantities
-	Posts    string         `json:"posts"`   // the lists of stems as words come, of quantities, of groups
-	Names    string         `json:"names"`   // hashes of whole names, and their entries
-	Groups   []string       `json:"groups"`  // word, names, wrong spellings, words near it, parted by |
-	Pins     [][]string     `json:"pins"`    // title, say, address, what calls for it, what calls alone
-	Things   [][]string     `json:"things"`  // name, stems, names, sizes
-	Facts    [][]any        `json:"facts"`   // ask, thing, thing or -1, number, unit, under, address, what; under and address as packText writes them
-	Charts   [][3]string    `json:"charts"`
-	Stamps   string         `json:"stamps"`
-	Edition  string         `json:"edition"`
-	Entries  [][]string     `json:"entries"` // address, title, section, kind, text; or #place, title, text on the page before
+	Fold      []string       `json:"fold"`
+	Stop      string         `json:"stop"`
+	Measures  [][]any        `json:"measures"` // shown, kind, factor, offset, names, to
+	Pounds    string         `json:"pounds"`
+	Bases     []string       `json:"bases"`
+	Repeating string         `json:"repeating"`
+	Steps     map[string]int `json:"steps"`
+	Asks      [][3]string    `json:"asks"`    // key, asking, filling
+	Shelves   [][2]string    `json:"shelves"` // name, kinds parted by |
+	Digits    string         `json:"digits"`
+	Words     string         `json:"words"`   // sorted, parted by <, as packText writes them
+	Amounts   string         `json:"amounts"` // kinds and steps of quantities
+	Posts     string         `json:"posts"`   // the lists of stems as words come, of quantities, of groups
+	Names     string         `json:"names"`   // hashes of whole names, and their entries
+	Groups    []string       `json:"groups"`  // word, names, wrong spellings, words near it, parted by |
+	Pins      [][]string     `json:"pins"`    // title, say, address, what calls for it, what calls alone
+	Things    [][]string     `json:"things"`  // name, stems, names, sizes
+	Facts     [][]any        `json:"facts"`   // ask, thing, thing or -1, number, unit, under, address, what; under and address as packText writes them
+	Charts    [][3]string    `json:"charts"`
+	Stamps    string         `json:"stamps"`
+	Edition   string         `json:"edition"`
+	Entries   [][]string     `json:"entries"` // address, title, section, kind, text; or #place, title, text on the page before
 }
 
 // prefix and suffix make a classic script of the JSON between them.
@@ -67,7 +68,7 @@ const (
 // Script is the index as a classic script that sets window.laydownIndex, in
 // JSON. Equal books give equal bytes.
 func (x *Index) Script() []byte {
-	p := packed{Fold: foldTable, Stop: strings.Join(stopWords, " "), Pounds: pounds, Bases: bases, Digits: digits46,
+	p := packed{Fold: foldTable, Stop: strings.Join(stopWords, " "), Pounds: pounds, Bases: bases, Repeating: strings.Join(repeating, " "), Digits: digits46,
 		Steps: map[string]int{"ratio": ratioSteps, "ratioReach": ratioReach, "degree": degreeSteps, "degreeReach": degreeReach, "name": scale * wholeName},
 		Words: packWords(x.words), Stamps: x.stamps, Edition: x.edition, Groups: x.packGroups(), Entries: x.packEntries()}
 	for _, m := range measures {
