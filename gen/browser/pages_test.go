@@ -52,10 +52,44 @@ func (b *tab) fresh(page string, width int64, scheme string) {
 	b.goTo(page)
 }
 
-// TestEveryPage: every single page, once: no complaint, no request, no violation
-// of accessibility, no sideways scrolling.
+// mostAlike is how many pages of a kind are looked at unless LAYDOWN_ALL is set. Pages of
+// a kind come from one template with other numbers in it; all of them take half an hour.
+const mostAlike = 12
+
+// sampled are pages of every kind: all of a kind that has few, and of one that has many
+// some that are spread over it, the first and the last with them.
+func sampled(pages []string) []string {
+	if os.Getenv("LAYDOWN_ALL") != "" {
+		return pages
+	}
+	by := map[string][]string{}
+	for _, p := range pages {
+		by[kindOf(p)] = append(by[kindOf(p)], p)
+	}
+	var list []string
+	for _, k := range slices.Sorted(maps.Keys(by)) {
+		all := by[k]
+		n := min(mostAlike, len(all))
+		if k == "chapters/" || k == "faults/" {
+			n = len(all) // written, not computed: each is its own
+		}
+		for i := range n {
+			at := i
+			if n > 1 {
+				at = i * (len(all) - 1) / (n - 1)
+			}
+			list = append(list, all[at])
+		}
+	}
+	return list
+}
+
+// TestEveryPage: pages of every kind, and with LAYDOWN_ALL every single page, once: no
+// complaint, no request, no violation of accessibility, no sideways scrolling.
 func TestEveryPage(t *testing.T) {
-	sweep(t, pagesOf(t, handbook(t)), func(b *tab, page string) []string {
+	pages := sampled(pagesOf(t, handbook(t)))
+	t.Logf("%d pages", len(pages))
+	sweep(t, pages, func(b *tab, page string) []string {
 		b.fresh(page, 1024, "light")
 		faults := b.settled()
 		faults = append(faults, b.reflow(page, 360, 600, 1024)...)
@@ -159,7 +193,8 @@ func TestForms(t *testing.T) {
 	})
 }
 
-// TestWallCharts prints every wall chart on paper: each sheet one page of its size,
+// TestWallCharts prints wall charts of every kind on paper, and with LAYDOWN_ALL every
+// sheet: each sheet one page of its size,
 // nothing cut off, shrunk or too small, with crop marks, stamp, date and shop. It logs
 // the smallest capitals of each paper.
 func TestWallCharts(t *testing.T) {
@@ -181,7 +216,7 @@ func TestWallCharts(t *testing.T) {
 	}
 	var mu sync.Mutex
 	smallest, sheets := map[string]capHeights{}, map[string]int{}
-	sweep(t, charts, func(b *tab, page string) []string {
+	sweep(t, sampled(charts), func(b *tab, page string) []string {
 		b.fresh(page, 1024, "dark") // the paper stays white whatever the screen likes
 		faults := append(b.wallChart(page), eval[[]string](b, script(b.t, "imprint.js"))...)
 		name, _, _ := paperOf(page)

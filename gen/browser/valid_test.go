@@ -43,10 +43,10 @@ func validate(t *testing.T, dir string, pages []string) []string {
 	return faults
 }
 
-// TestValidHTML: every page is valid HTML.
+// TestValidHTML: pages of every kind are valid HTML, and with LAYDOWN_ALL every page.
 func TestValidHTML(t *testing.T) {
 	dir := handbook(t)
-	for _, f := range validate(t, dir, pagesOf(t, dir)) {
+	for _, f := range validate(t, dir, sampled(pagesOf(t, dir))) {
 		t.Error(f)
 	}
 }
