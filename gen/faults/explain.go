@@ -41,6 +41,9 @@ func (k *Key) step(m *model, p *plan, s state, w []float64, v valued) *Step {
 		}
 		after := make([]float64, m.causes)
 		share := mulInto(after, w, lead.chance) / mass
+		if share == 0 {
+			continue
+		}
 		next := k.step(m, p.next[i], s|lead.mark, after, v)
 		made.Cost += share * next.Cost
 		made.Count += share * next.Count
@@ -52,7 +55,7 @@ func (k *Key) step(m *model, p *plan, s state, w []float64, v valued) *Step {
 // options are the prospects of a state, given that it was come to; the act that is
 // done first.
 func (m *model) options(s state, w, belief []float64, done int, v valued) []Option {
-	list := m.prospects(s, w, 0, v)
+	list := m.prospects(s, w, v)
 	mass := sum(w)
 	options := make([]Option, len(list))
 	for i, p := range list {

@@ -25,7 +25,7 @@ type prospect struct {
 
 // prospects lists what may be done in a state: checks and remedies that were not done
 // yet in the order of the problem, then the ends.
-func (m *model) prospects(s state, w []float64, price float64, v valued) []prospect {
+func (m *model) prospects(s state, w []float64, v valued) []prospect {
 	var list []prospect
 	mass := sum(w)
 	after := make([]float64, m.causes)
@@ -34,8 +34,7 @@ func (m *model) prospects(s state, w []float64, price float64, v valued) []prosp
 		if a.done(s) {
 			continue
 		}
-		p := prospect{act: i, index: a.index}
-		p.low = a.spend(w, mass) + price*float64(a.size)
+		p := prospect{act: i, index: a.index, low: a.spend(w, mass)}
 		p.high = p.low
 		for _, lead := range a.leads {
 			if mulInto(after, w, lead.chance) > 0 {
@@ -69,8 +68,8 @@ func (m *model) best(list []prospect, mass float64) prospect {
 }
 
 // plan follows the values down from a state.
-func (m *model) plan(s state, w []float64, price float64, v valued) *plan {
-	chosen := m.best(m.prospects(s, w, price, v), sum(w))
+func (m *model) plan(s state, w []float64, v valued) *plan {
+	chosen := m.best(m.prospects(s, w, v), sum(w))
 	if chosen.act < 0 {
 		return &plan{act: -1, end: chosen.index}
 	}
@@ -79,7 +78,7 @@ func (m *model) plan(s state, w []float64, price float64, v valued) *plan {
 		after := make([]float64, m.causes)
 		var next *plan
 		if mulInto(after, w, lead.chance) > 0 {
-			next = m.plan(s|lead.mark, after, price, v)
+			next = m.plan(s|lead.mark, after, v)
 		}
 		made.next = append(made.next, next)
 	}

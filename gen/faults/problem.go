@@ -83,3 +83,8 @@ func (a *Act) leads() int {
 	}
 	return n
 }
+
+// String names the kind.
+func (k Kind) String() string {
+	return [...]string{"check", "remedy", "end"}[k]
+}

@@ -28,8 +28,8 @@ type relaxed struct {
 	sums   map[state]float64 // of the losses of many words, where they were asked for
 }
 
-// knownCause is the least that is spent if a cause is known, for a weight of 1, by state of the acts that
-// do anything about it.
+// knownCause is the least that is spent if a cause is known, for a weight of 1, by state
+// of the acts that do anything about it.
 type knownCause struct {
 	acts   []int
 	stride []int
@@ -55,17 +55,7 @@ func newRelaxed(m *model, room int) *relaxed {
 		}
 	}
 	for c := range m.causes {
-		causes := []int{c}
-		k := knownCause{acts: r.matters(causes)}
-		t := newInduction(m.among(causes, k.acts), 0)
-		t.run([]float64{1})
-		k.stride, k.value = t.stride, t.value
-		for at := range k.value {
-			if w := t.first(at, 0); w > 0 {
-				k.value[at] /= w
-			}
-		}
-		r.known = append(r.known, k)
+		r.known = append(r.known, r.ifOnly(c, room))
 	}
 	r.base = make([]int32, r.words)
 	for range r.acts {
@@ -78,6 +68,35 @@ func newRelaxed(m *model, room int) *relaxed {
 	f := filler{relaxed: r, room: float64(room) / float64(r.words), parts: map[uint64]*part{}}
 	f.fill(len(r.checks)-1, 0, m.prior)
 	return r
+}
+
+// ifOnly computes what is spent if a cause is known. Where the acts that do anything
+// about it have too many states, it takes them as if they might be repeated for ever:
+// the least cost for a chance to end the matter.
+func (r *relaxed) ifOnly(cause, room int) knownCause {
+	k := knownCause{acts: r.matters([]int{cause})}
+	m := r.model.among([]int{cause}, k.acts)
+	if m.states() <= float64(room) {
+		t := newInduction(m)
+		t.run([]float64{1})
+		k.stride, k.value = t.stride, t.value
+		for at := range k.value {
+			if w := t.first(at, 0); w > 0 {
+				k.value[at] /= w
+			}
+		}
+		return k
+	}
+	_, least := m.end([]float64{1})
+	gains := 0.0
+	for i := range m.acts {
+		a := &m.acts[i]
+		gains += math.Min(0, a.cost[0])
+		if a.stop[0] > 0 {
+			least = math.Min(least, math.Max(0, a.cost[0])/a.stop[0])
+		}
+	}
+	return knownCause{value: []float64{least + gains}}
 }
 
 // free says that an act only tells something, at a cost that is no gain: to have it
@@ -199,9 +218,9 @@ func (r *relaxed) size(causes []int) float64 {
 
 func (r *relaxed) part(causes []int) *part {
 	p := &part{causes: causes, acts: r.matters(causes), weightNow: make([]float64, len(causes))}
-	p.remedies = newInduction(r.model.among(causes, p.acts), 0)
+	p.remedies = newInduction(r.model.among(causes, p.acts))
 	for _, c := range causes {
-		known := newInduction(r.model.among([]int{c}, p.acts), 0)
+		known := newInduction(r.model.among([]int{c}, p.acts))
 		known.run([]float64{1})
 		p.knowns = append(p.knowns, known.value)
 	}

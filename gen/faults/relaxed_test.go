@@ -34,7 +34,7 @@ func TestRelaxedIsBelow(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		exact := newInduction(m, 0)
+		exact := newInduction(m)
 		exact.run(m.prior)
 		for _, room := range []int{1, 64, 1 << 20} {
 			b := newRelaxed(m, room)

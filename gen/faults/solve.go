@@ -54,9 +54,9 @@ func NewSolver(p *Problem, e Effort) (*Solver, error) {
 	}
 	s := &Solver{model: m, effort: e.or()}
 	if m.states() <= float64(s.effort.States) {
-		t := newInduction(m, 0)
+		t := newInduction(m)
 		t.run(m.prior)
-		s.values, s.least, s.full = t, t.value[0]-m.slack(), m.plan(0, m.prior, 0, t)
+		s.values, s.least, s.full = t, t.value[0]-m.slack(), m.plan(0, m.prior, t)
 		return s, nil
 	}
 	x := newSearch(m, s.effort.Room)

@@ -12,7 +12,6 @@ import "math"
 // again with other weights to begin with.
 type induction struct {
 	model  *model
-	price  float64     // each act costs this on top, however unlikely it is to come to it
 	stride []int       // how far the leads of an act lie apart
 	digit  []int       // the state that is valued: for each act 0 or its lead
 	weight [][]float64 // after the evidence of the acts from the last down to each
@@ -28,8 +27,8 @@ func (m *model) states() float64 {
 	return n
 }
 
-func newInduction(m *model, price float64) *induction {
-	t := &induction{model: m, price: price, digit: make([]int, len(m.acts)), value: make([]float64, int(m.states()))}
+func newInduction(m *model) *induction {
+	t := &induction{model: m, digit: make([]int, len(m.acts)), value: make([]float64, int(m.states()))}
 	size := 1
 	for i := range m.acts {
 		t.stride = append(t.stride, size)
@@ -87,7 +86,7 @@ func (t *induction) least(at int) float64 {
 			continue
 		}
 		a := &t.model.acts[i]
-		v := a.spend(w, mass) + t.price*float64(a.size)
+		v := a.spend(w, mass)
 		for lead := 1; lead <= len(a.leads); lead++ {
 			v += t.value[at+lead*t.stride[i]]
 		}

@@ -76,6 +76,10 @@ func (t *Tables) Cooling(c LaminateCase) (CoolingValue, error) {
 }
 
 func (t *Tables) coolingOf(solver *nip.Solver, c LaminateCase) (CoolingValue, error) {
+	return t.cooled.of(c, func() (CoolingValue, error) { return t.newCooling(solver, c) })
+}
+
+func (t *Tables) newCooling(solver *nip.Solver, c LaminateCase) (CoolingValue, error) {
 	v := CoolingValue{LaminateCase: c}
 	l, err := t.leavesNipIn(solver, c)
 	if err != nil {
@@ -106,14 +110,16 @@ func (t *Tables) coolingOf(solver *nip.Solver, c LaminateCase) (CoolingValue, er
 
 // leavesNipIn finds the state at the end of the nip of a case.
 func (t *Tables) leavesNipIn(solver *nip.Solver, c LaminateCase) (laminated, error) {
-	p, room, err := t.resolveLaminate(c)
-	if err != nil {
-		return laminated{}, err
-	}
-	if p.film.Class == "cold" {
-		return laminated{}, fmt.Errorf("%s is laid without heat", p.film.Name)
-	}
-	return t.leavesNip(solver, p, room.Temperature.Best, room.Humidity.Best)
+	return t.nipped.of(c, func() (laminated, error) {
+		p, room, err := t.resolveLaminate(c)
+		if err != nil {
+			return laminated{}, err
+		}
+		if p.film.Class == "cold" {
+			return laminated{}, fmt.Errorf("%s is laid without heat", p.film.Name)
+		}
+		return t.leavesNip(solver, p, room.Temperature.Best, room.Humidity.Best)
+	})
 }
 
 // coolingLimits are how cool a laminate must be. What is carried is touched for minutes;

@@ -118,13 +118,21 @@ func (t *Tables) curlOf(solver *nip.Solver, c LaminateCase, grain string) (CurlV
 	return v, nil
 }
 
+// laminateGrain is a case with the way that its grain lies.
+type laminateGrain struct {
+	LaminateCase
+	grain string
+}
+
 // joinedIn joins the laminate of a case.
 func (t *Tables) joinedIn(solver *nip.Solver, c LaminateCase, grain string) (*bare, error) {
-	p, room, err := t.resolveLaminate(c)
-	if err != nil {
-		return nil, err
-	}
-	return t.laminate(solver, p, grain, room.Temperature.Best, room.Humidity.Best)
+	return t.joined.of(laminateGrain{c, grain}, func() (*bare, error) {
+		p, room, err := t.resolveLaminate(c)
+		if err != nil {
+			return nil, err
+		}
+		return t.laminate(solver, p, grain, room.Temperature.Best, room.Humidity.Best)
+	})
 }
 
 // bends says that the data holds what the curl of a film on a medium needs.

@@ -97,7 +97,7 @@ type FaultAnswer struct {
 const helpName = "Call for help"
 
 // keyEffort is what a publish spends on a family: some seconds in all.
-var keyEffort = faults.Effort{States: 1_000_000, Open: 20_000, Room: 2_000_000}
+var keyEffort = faults.Effort{States: 300_000, Open: 8_000, Room: 1_000_000}
 
 // estimateCases is as how many cases of the log an estimated row of a check counts (an
 // assumption, stated on the pages). A family's weights count as they stand.
@@ -112,7 +112,10 @@ func (t *Tables) FaultKeys() ([]FaultKey, error) {
 
 // solvedKey solves a family with the usual effort.
 func (t *Tables) solvedKey(f *shop.FaultFamily, evidence map[string]float64) (FaultKey, error) {
-	return t.faultKey(f, evidence, keyEffort)
+	if evidence != nil {
+		return t.faultKey(f, evidence, keyEffort)
+	}
+	return t.keys.of(f.ID, func() (FaultKey, error) { return t.faultKey(f, nil, keyEffort) })
 }
 
 // faultKey solves a family; evidence multiplies the weights of its causes.

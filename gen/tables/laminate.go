@@ -101,9 +101,33 @@ func (t *Tables) water(b *bare) error {
 	return err
 }
 
-// heated follows a hot laminate from the nip: the temperature of its setting, and what
-// water the medium has lost through its open back by then.
+// nipState is what the nip leaves of a hot laminate, whichever way its grain lies.
+type nipState struct {
+	setting, mean, sets quantity.Temperature
+	nipped              quantity.Fraction
+}
+
+// nipKey names one: film, medium, machine, and the room.
+type nipKey struct {
+	film, medium, machine string
+	room                  quantity.Temperature
+	humidity              quantity.Fraction
+}
+
+// heated gives a hot laminate what the nip leaves of it.
 func (t *Tables) heated(solver *nip.Solver, b *bare) error {
+	s, err := t.nips.of(nipKey{b.film.ID, b.medium.ID, b.machine.ID, b.room, b.humidity}, func() (nipState, error) {
+		made := *b
+		err := t.afterNip(solver, &made)
+		return nipState{made.setting, made.mean, made.sets, made.nipped}, err
+	})
+	b.setting, b.mean, b.sets, b.nipped = s.setting, s.mean, s.sets, s.nipped
+	return err
+}
+
+// afterNip takes a hot laminate from the nip: the temperature of its setting, and what
+// water the medium has lost through its open back by then.
+func (t *Tables) afterNip(solver *nip.Solver, b *bare) error {
 	l, err := t.leavesNip(solver, b.pairing, b.room, b.humidity)
 	if err != nil {
 		return err

@@ -16,6 +16,12 @@ type Tables struct {
 	places   map[string]float64 // by film id: where in their bands its contacts stand
 	warnings []Warning
 	gases    gasLimits
+	// What several tables, the workings and the plan ask for again.
+	nipped memo[LaminateCase, laminated]
+	nips   memo[nipKey, nipState]
+	joined memo[laminateGrain, *bare]
+	cooled memo[LaminateCase, CoolingValue]
+	keys   memo[string, FaultKey] // of families, without a job's numbers
 }
 
 // Warning is something that the shop's data says which the physics doubts, or
