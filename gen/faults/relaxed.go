@@ -13,8 +13,8 @@ import (
 // Where there are more words than room, the cause itself is told for nothing.
 //
 // It is kept as what is lost in each word for not knowing the cause, on top of what
-// would be spent if the cause were told too. In a word that has many causes left, the
-// least likely are told for nothing, so that the tables fit their room.
+// would be spent if the cause were told too. In each word the causes that are least
+// likely are told for nothing, so that the tables fit their room.
 type relaxed struct {
 	model  *model
 	checks []int // in model.acts: those that are free; none if they have too many words
@@ -65,8 +65,9 @@ func newRelaxed(m *model, room int) *relaxed {
 		r.losses = []float32{0}
 		return r
 	}
-	f := filler{relaxed: r, room: float64(room) / float64(r.words), parts: map[uint64]*part{}}
-	f.fill(len(r.checks)-1, 0, m.prior)
+	f := filler{relaxed: r, parts: map[uint64]*part{}}
+	f.least = f.threshold(float64(room))
+	f.fill(len(r.checks)-1, 0, m.prior, f.word)
 	return r
 }
 
@@ -124,31 +125,70 @@ func (r *relaxed) matters(causes []int) []int {
 // filler computes the losses word by word.
 type filler struct {
 	relaxed *relaxed
-	room    float64 // values for a word
+	least   float64 // causes that are less likely, together with the word, are told
 	parts   map[uint64]*part
 }
 
 // part is the remedies among some of the causes.
 type part struct {
-	causes    []int
-	acts      []int // in model.acts
-	remedies  *induction
-	knowns    [][]float64 // by cause and state: if it were known
-	weightNow []float64
+	causes  []int
+	acts    []int // in model.acts
+	size    int   // states of the acts
+	weights []float64
+	// remedies and knowns are the values with the cause not told and told, the latter
+	// by state and cause for a weight of 1 at first; nil until they are wanted.
+	remedies *induction
+	knowns   []float64
 }
 
-// fill goes through the checks from the last, and computes the losses at each word.
-func (f *filler) fill(check, word int, w []float64) {
+// fill goes through the checks from the last, and calls visit for each word.
+func (f *filler) fill(check, word int, w []float64, visit func(word int, w []float64)) {
 	r := f.relaxed
 	if check < 0 {
-		f.word(word, w)
+		visit(word, w)
 		return
 	}
 	after := make([]float64, len(w))
 	for lead, l := range r.model.acts[r.checks[check]].leads {
 		mulInto(after, w, l.chance)
-		f.fill(check-1, word+lead*r.stride[check], after)
+		f.fill(check-1, word+lead*r.stride[check], after, visit)
 	}
+}
+
+// threshold finds the least chance of a cause together with a word at which the tables
+// fit the room.
+func (f *filler) threshold(room float64) float64 {
+	low, high := -60.0, 0.0 // powers of 2
+	for high-low > 0.5 {
+		middle := (low + high) / 2
+		f.least = math.Exp2(middle)
+		total := 0.0
+		f.fill(len(f.relaxed.checks)-1, 0, f.relaxed.model.prior, func(_ int, w []float64) {
+			total += float64(f.likely(w).size)
+		})
+		if total > room {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return math.Exp2(high)
+}
+
+// likely is the part of the causes that are not told.
+func (f *filler) likely(w []float64) *part {
+	set := uint64(0)
+	for c, x := range w {
+		if x >= f.least {
+			set |= 1 << c
+		}
+	}
+	p := f.parts[set]
+	if p == nil {
+		p = f.relaxed.part(set)
+		f.parts[set] = p
+	}
+	return p
 }
 
 // word computes the losses of one word.
@@ -156,82 +196,58 @@ func (f *filler) word(word int, w []float64) {
 	r := f.relaxed
 	r.base[word] = int32(len(r.losses))
 	p := f.likely(w)
-	if p == nil {
+	if len(p.causes) < 2 {
 		r.losses = append(r.losses, 0)
 		return
 	}
 	for i, c := range p.causes {
-		p.weightNow[i] = w[c]
+		p.weights[i] = w[c]
 	}
-	p.remedies.run(p.weightNow)
-	r.losses = p.losses(r.losses)
-	for k, i := range r.acts {
-		if at := slices.Index(p.acts, i); at >= 0 {
-			r.place[k][word] = int32(p.remedies.stride[at])
-		}
+	r.losses = p.losses(r, r.losses)
+	for i, act := range p.acts {
+		r.place[slices.Index(r.acts, act)][word] = int32(p.remedies.stride[i])
 	}
 }
 
-// likely finds the most likely causes whose remedies' table fits the room; nil if two
-// do not.
-func (f *filler) likely(w []float64) *part {
-	order := make([]int, len(w))
-	for c := range order {
-		order[c] = c
-	}
-	slices.SortStableFunc(order, func(a, b int) int {
-		switch {
-		case w[a] > w[b]:
-			return -1
-		case w[a] < w[b]:
-			return 1
+// part makes the part of a set of causes.
+func (r *relaxed) part(set uint64) *part {
+	p := &part{size: 1}
+	for c := range r.model.causes {
+		if set>>c&1 == 1 {
+			p.causes = append(p.causes, c)
 		}
-		return 0
-	})
-	n := 0
-	for n < len(order) && w[order[n]] > 0 && f.relaxed.size(order[:n+1]) <= f.room {
-		n++
 	}
-	if n < 2 {
-		return nil
-	}
-	set := uint64(0)
-	for _, c := range order[:n] {
-		set |= 1 << c
-	}
-	if p := f.parts[set]; p != nil {
+	if len(p.causes) < 2 {
 		return p
 	}
-	p := f.relaxed.part(slices.Sorted(slices.Values(order[:n])))
-	f.parts[set] = p
-	return p
-}
-
-// size counts the states of the acts that matter to some causes.
-func (r *relaxed) size(causes []int) float64 {
-	n := 1.0
-	for _, i := range r.matters(causes) {
-		n *= float64(len(r.model.acts[i].leads) + 1)
+	p.acts = r.matters(p.causes)
+	p.weights = make([]float64, len(p.causes))
+	size := 1.0
+	for _, i := range p.acts {
+		size *= float64(len(r.model.acts[i].leads) + 1)
 	}
-	return n
-}
-
-func (r *relaxed) part(causes []int) *part {
-	p := &part{causes: causes, acts: r.matters(causes), weightNow: make([]float64, len(causes))}
-	p.remedies = newInduction(r.model.among(causes, p.acts))
-	for _, c := range causes {
-		known := newInduction(r.model.among([]int{c}, p.acts))
-		known.run([]float64{1})
-		p.knowns = append(p.knowns, known.value)
-	}
+	p.size = int(math.Min(size, math.MaxInt32))
 	return p
 }
 
 // losses appends what is lost in each state for not knowing the cause.
-func (p *part) losses(to []float32) []float32 {
+func (p *part) losses(r *relaxed, to []float32) []float32 {
+	n := len(p.causes)
+	if p.remedies == nil {
+		p.remedies = newInduction(r.model.among(p.causes, p.acts))
+		p.knowns = make([]float64, n*p.size)
+		for i, c := range p.causes {
+			known := newInduction(r.model.among([]int{c}, p.acts))
+			known.run([]float64{1})
+			for s, v := range known.value {
+				p.knowns[s*n+i] = v
+			}
+		}
+	}
+	p.remedies.run(p.weights)
 	for s, v := range p.remedies.value {
-		for i := range p.causes {
-			v -= p.knowns[i][s] * p.weightNow[i]
+		for i, known := range p.knowns[s*n : s*n+n] {
+			v -= known * p.weights[i]
 		}
 		to = append(to, roundDown(v))
 	}

@@ -14,8 +14,8 @@ type Effort struct {
 	// Open is the most states that a search looks into, 100 000 by default: a second
 	// or two, and some 100 MB.
 	Open int
-	// Room is how many values the lower bound of a search may keep, 8 million by
-	// default: 32 MB and half a second.
+	// Room is how many values the lower bound of a search may keep, 4 million by
+	// default: 16 MB and some tenths of a second.
 	Room int
 }
 
@@ -31,7 +31,7 @@ func (e Effort) or() Effort {
 		e.Open = 100_000
 	}
 	if e.Room == 0 {
-		e.Room = 8_000_000
+		e.Room = 4_000_000
 	}
 	return e
 }
