@@ -220,6 +220,41 @@
     $('plan-status').textContent = WORDS[plan.verdict] + '. ' + $('a-ready-what').textContent + ' ' + $('a-ready').textContent + '.';
   }
 
+  // ---- recent plans: on this device, in the browser's own store, and nowhere else
+
+  const STORE = 'laydown-plans', MOST = 8;
+  function recent() {
+    try {
+      const list = JSON.parse(localStorage.getItem(STORE));
+      return Array.isArray(list) ? list.filter((p) => typeof p.query === 'string' && typeof p.name === 'string') : [];
+    } catch { return []; /* a store that is shut or spoiled holds nothing */ }
+  }
+  function keep(list) {
+    try {
+      localStorage.setItem(STORE, JSON.stringify(list.slice(0, MOST)));
+    } catch { /* then they are not kept */ }
+    listRecent();
+  }
+  function listRecent() {
+    const list = recent();
+    $('recent').hidden = list.length === 0;
+    fill($('recent-list'), list.map((p) => {
+      const li = make('li'), a = make('a', p.name);
+      a.href = '?' + p.query;
+      li.append(a);
+      return li;
+    }));
+  }
+  // The clock belongs to the day it was asked on: a plan that is opened again counts anew.
+  function remember(j) {
+    const query = new URLSearchParams();
+    for (const [name, value] of Object.entries(j)) if (name !== 'now') query.set(name === 'stackRH' ? 'stack-rh' : name, value);
+    const chosen = (id) => $(id).selectedOptions[0].textContent.trim();
+    const name = upper(chosen('ink')) + ' on ' + chosen('medium') + ' under ' + chosen('film');
+    keep([{ query: String(query), name }, ...recent().filter((p) => p.query !== String(query))]);
+  }
+  $('recent-forget').addEventListener('click', () => keep([]));
+
   // ---- answering
 
   let turn = 0;
@@ -236,6 +271,7 @@
     script('plan-data.js').then(() => Promise.all([script('plan-' + j.ink + '.js'), script('heat-' + j.medium + '.js'), script('laminate-' + j.medium + '.js')])).then(() => {
       if (mine !== turn) return;
       show(laydownPlan.answer(j), j);
+      remember(j);
     }).catch((fault) => {
       if (mine !== turn) return;
       $('answer').hidden = true;
@@ -291,6 +327,7 @@
     if (ev.target.id === 'unknown') $('printed').disabled = $('unknown').checked;
     answer();
   });
+  listRecent();
   const told = fromAddress();
   $('printed').disabled = $('unknown').checked;
   sortMedia();

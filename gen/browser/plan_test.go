@@ -260,3 +260,24 @@ func scripts(s *shop.Shop) string {
 	}
 	return strings.Join(names, ",")
 }
+
+// A plan prints as one sheet, with boxes to tick, and is kept on the device: the page
+// lists it when it is opened again, and forgets it when it is told to.
+func TestPlanIsATicket(t *testing.T) {
+	b := open(t, "plan.html?ink=toner-dry&medium=coated-silk-150&film=thermal-pp-gloss-27&laminator=sheet-fed&sheet=320x450+mm&grain=long&now=2026-11-25T09:00&printed=2026-11-24T08:00")
+	defer b.quiet()
+	b.until("!document.getElementById('answer').hidden")
+	if sizes, _ := b.print(); len(sizes) != 1 {
+		t.Errorf("prints on %d sheets, want 1", len(sizes))
+	}
+	if n := eval[int](b, "document.querySelectorAll('#recent-list a').length"); n != 1 {
+		t.Errorf("%d recent plans, want 1", n)
+	}
+	if at := eval[string](b, "document.querySelector('#recent-list a').getAttribute('href')"); !strings.Contains(at, "film=thermal-pp-gloss-27") || strings.Contains(at, "now=") {
+		t.Errorf("the recent plan is %s", at)
+	}
+	eval[bool](b, "(document.getElementById('recent-forget').click(), true)")
+	if !eval[bool](b, "document.getElementById('recent').hidden") {
+		t.Error("the recent plans are not forgotten")
+	}
+}
