@@ -47,10 +47,11 @@
 // the most that the key can cost too much. The search counts states and times nothing:
 // it gives the same key every time.
 //
-// How that grows, families of invented figures with as many causes as checks and
-// remedies, one core: up to 8 of each exact within 0.3 s; 9 to 11 within a second or two
-// and mostly with a loss below 1 %; 12 in two seconds with a few per cent, and more
-// Effort.Open helps slowly (see the benchmarks).
+// How that grows, in families of invented figures with as many causes as checks and
+// remedies, with the usual Effort on one core: up to 8 of each exact within half a
+// second; 9 and 10 in one or two seconds, mostly with a loss below 1 %; 11 and 12 in two
+// to four seconds with 2 to 6 %. More Effort.Open helps slowly, more Effort.Room hardly.
+// Causes that no check tells apart well are what makes a family hard.
 //
 // # Short keys
 //
