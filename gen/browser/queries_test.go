@@ -5,6 +5,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -79,10 +80,15 @@ func TestQueriesInTheScript(t *testing.T) {
 	checkFirst(t, hit, missed, func(q string) string { return first[q] })
 }
 
+// glossaryPart is a page of the glossary, which is parted when it is long.
+var glossaryPart = regexp.MustCompile(`^glossary(-[a-z0-9]+)?\.html`)
+
 // checkFirst holds queries to what they should lead to first, and those that
 // miss to where they lead: one that is mended is to be moved up.
 func checkFirst(t *testing.T, hit, missed []query, first func(string) string) {
 	t.Helper()
+	ask := first
+	first = func(q string) string { return glossaryPart.ReplaceAllString(ask(q), "glossary.html") }
 	for _, c := range hit {
 		if got := first(c.Q); !slices.Contains(strings.Fields(c.First), got) {
 			t.Errorf("%q leads to %s, want %s", c.Q, got, c.First)
