@@ -47,21 +47,22 @@
 // the most that the key can cost too much. The search counts states and times nothing:
 // it gives the same key every time.
 //
-// How that grows, families of invented figures with as many causes as checks and
-// remedies, one core: up to 8 of each exact within 0.3 s; 9 or 10 within a second or
-// two and mostly with a loss below 0.1 %, at times 3 %; 11 in 3 s with 2 to 3 %; 12 in 4 s
-// with 4 to 12 %, and more Effort.Open helps slowly (see the benchmarks). A family on a
-// shop's list has 3 to 8 causes.
+// How that grows, in families of invented figures with as many causes as checks and
+// remedies, with the usual Effort on one core: up to 8 of each exact within half a
+// second; 9 and 10 in one or two seconds, mostly with a loss below 1 %; 11 and 12 in two
+// to four seconds with 2 to 6 %. More Effort.Open helps slowly, more Effort.Room hardly.
+// Causes that no check tells apart well are what makes a family hard.
 //
 // # Short keys
 //
 // Solver.Short is the best key that has room for so many steps in print: a numbered key,
 // in which each lead names the next step, or the end. A check with more than two results
 // stands as one step with as many lines. It counts as one step less than it has results,
-// since it could be written as that many two-way steps. Found with a price on each step
-// (a Lagrange multiplier), and what the price leaves open by branch and bound; the loss
-// against the best key of any size goes with it. For families that are searched it is
-// the best that was found.
+// since it could be written as that many two-way steps. Where all states were valued it
+// is found with a price on each step (a Lagrange multiplier), and what the price leaves
+// open by branch and bound. Where they were not it is a good one: bettered in each place
+// until nothing is gained. Short.LeastOfSize tells how good; the loss against the best
+// key of any size goes with it too.
 //
 // # Learning
 //

@@ -173,7 +173,7 @@ func TestSearchAgreesWithTable(t *testing.T) {
 // all it is the best one.
 func TestShortKeysImproveWithRoom(t *testing.T) {
 	r := rand.New(rand.NewPCG(19, 20))
-	for i := range 20 {
+	for i := range 8 {
 		s, err := NewSolver(must(invented(r, 5, 5, 5)), Effort{})
 		if err != nil {
 			t.Fatal(err)

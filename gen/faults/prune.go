@@ -33,17 +33,25 @@ func (pr *pruning) within(p *plan, w []float64, steps int) []float64 {
 	together := make([]float64, steps-a.size+1) // of the leads so far
 	for i, lead := range a.leads {
 		after := make([]float64, len(w))
-		if p.next[i] == nil || mulInto(after, w, lead.chance) == 0 {
-			continue
+		if mulInto(after, w, lead.chance) > 0 {
+			together, _ = share(together, pr.lead(p, i, after, steps-a.size))
 		}
-		one := pr.within(p.next[i], after, steps-a.size)
-		together, _ = share(together, one)
 	}
 	spend := a.spend(w, sum(w))
 	for n, c := range together {
 		costs[n+a.size] = math.Min(costs[n+a.size], spend+c)
 	}
 	return costs
+}
+
+// lead gives the costs of what follows a lead of a plan; where the plan has nothing,
+// that is the end.
+func (pr *pruning) lead(p *plan, lead int, w []float64, steps int) []float64 {
+	if p.next[lead] == nil {
+		end, _ := pr.model.end(w)
+		p.next[lead] = &plan{act: -1, end: end}
+	}
+	return pr.within(p.next[lead], w, steps)
 }
 
 // share gives the least costs of two parts together within 0 to some steps, and how
@@ -75,14 +83,14 @@ func (pr *pruning) cut(p *plan, w []float64, steps int) *plan {
 	together := make([]float64, steps-a.size+1)
 	for i := range a.leads {
 		sums = append(sums, together)
-		if p.next[i] != nil {
-			together, _ = share(together, pr.costs[p.next[i]][:steps-a.size+1])
+		if costs := pr.costs[p.next[i]]; costs != nil {
+			together, _ = share(together, costs[:steps-a.size+1])
 		}
 	}
 	left := steps - a.size
 	for i := len(a.leads) - 1; i >= 0; i-- {
 		after := make([]float64, len(w))
-		if p.next[i] == nil || mulInto(after, w, a.leads[i].chance) == 0 {
+		if mulInto(after, w, a.leads[i].chance) == 0 {
 			continue
 		}
 		_, ofThis := share(sums[i], pr.costs[p.next[i]][:steps-a.size+1])

@@ -40,53 +40,17 @@ func (s *Solver) Short(steps int) *Short {
 // cost less than.
 func (s *Solver) shorten(steps int) (*plan, float64) {
 	m := s.model
-	best := m.prune(s.full, m.prior, steps)
-	cost := m.cost(best, m.prior)
-	var p *plan
-	var bound float64
-	switch v := s.values.(type) {
-	case *induction:
-		x := &shortening{model: m, values: v, low: map[state]float64{}, solved: map[budget]solution{}, left: 10 * s.effort.Open}
-		p, bound = x.shorten(steps, cost)
-	case *search:
-		p, bound = v.shorten(steps, cost, s.effort)
+	best := m.climb(m.prune(s.full, m.prior, steps), steps)
+	t, ok := s.values.(*induction)
+	if !ok {
+		return best, s.least
 	}
+	x := &shortening{model: m, values: t, low: map[state]float64{}, solved: map[budget]solution{}, left: 10 * s.effort.Open}
+	p, bound := x.shorten(steps, m.cost(best, m.prior))
 	if p != nil {
 		best = p
 	}
 	return best, math.Max(s.least, bound-m.slack())
-}
-
-// shorten searches at one price for a step after another, for a plan that costs less
-// than a cost within some steps; nil if there is none. It also gives what no plan of
-// that size can cost less than.
-func (s *search) shorten(steps int, cost float64, e Effort) (*plan, float64) {
-	m := s.model
-	var best *plan
-	_, end := m.end(m.prior)
-	low, high := 0.0, end-s.nodes[0].low // at the higher no step pays
-	bound := math.Inf(-1)
-	for range 8 {
-		at := (low + high) / 2
-		priced := startSearch(m, s.relaxed, at)
-		priced.run(e.Within, e.Open/8)
-		bound = math.Max(bound, priced.nodes[0].low-at*float64(steps))
-		p := m.trim(priced.plan(0, m.prior), m.prior)
-		size := m.size(p)
-		if size > steps {
-			low = at
-			p = m.prune(p, m.prior, steps)
-		} else {
-			high = at
-		}
-		if c := m.cost(p, m.prior); c < cost {
-			best, cost = p, c
-		}
-		if size == steps || low > 0 && high-low < 0.1*high {
-			break
-		}
-	}
-	return best, bound
 }
 
 // shorten finds the best plan of a size if it costs less than a cost, or nil, and what

@@ -92,3 +92,33 @@ func TestShortIsTheBestOfItsSize(t *testing.T) {
 	}
 	t.Logf("%d keys lost by being short", shortened)
 }
+
+// TestClimbComesClose: what is done where not all states are valued, against the best
+// key of its size in families where that is known.
+func TestClimbComesClose(t *testing.T) {
+	r := rand.New(rand.NewPCG(25, 26))
+	total, worst, n := 0.0, 0.0, 0
+	for i := range 20 {
+		s, err := NewSolver(must(invented(r, 5, 5, 5)), Effort{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, steps := range []int{5, 9} {
+			best := s.Short(steps)
+			if s.model.size(s.full) <= steps || best.Cost > best.LeastOfSize+1e-5 {
+				continue
+			}
+			p := s.model.climb(s.model.prune(s.full, s.model.prior, steps), steps)
+			cost := s.model.cost(p, s.model.prior)
+			if cost < best.Cost-1e-6 || s.model.size(p) > steps {
+				t.Fatalf("family %d, %d steps: climbing gives %d that cost %.9g, the best cost %.9g", i, steps, s.model.size(p), cost, best.Cost)
+			}
+			off := cost/best.Cost - 1
+			total, worst, n = total+off, max(worst, off), n+1
+		}
+	}
+	t.Logf("%d keys: off by %.2f %% in the mean, %.1f %% at worst", n, 100*total/float64(n), 100*worst)
+	if n < 20 || total/float64(n) > 0.01 {
+		t.Errorf("%d keys: off by %.2f %% in the mean", n, 100*total/float64(n))
+	}
+}

@@ -1,0 +1,178 @@
+package faults
+
+// climb betters a plan of at most some steps until no act can be changed with gain: in
+// each place of it every act is tried, followed on each lead by what stood there
+// before, by what followed that, or by remedies in order, cut down to the steps that
+// there are. It begins once with each act. It finds no best plan for certain, but a good
+// one, where not all states are valued.
+func (m *model) climb(p *plan, steps int) *plan {
+	best := m.untilBest(p, steps, m.better)
+	cost := m.cost(best, m.prior)
+	for i := range m.acts {
+		if m.acts[i].size > steps {
+			continue
+		}
+		made := m.untilBest(m.begin(i, best, 0, m.prior, steps), steps, m.below)
+		made = m.untilBest(made, steps, m.better)
+		if c := m.cost(made, m.prior); c < cost-tieShare*m.scale {
+			best, cost = made, c
+		}
+	}
+	return best
+}
+
+// untilBest betters a plan until that gains nothing more.
+func (m *model) untilBest(p *plan, steps int, better func(p *plan, s state, w []float64, steps int) *plan) *plan {
+	cost := m.cost(p, m.prior)
+	for {
+		p = better(p, 0, m.prior, steps)
+		now := m.cost(p, m.prior)
+		if now > cost-tieShare*m.scale {
+			return p
+		}
+		cost = now
+	}
+}
+
+// better tries every act in the place of a plan's first, and then in what follows.
+func (m *model) better(p *plan, s state, w []float64, steps int) *plan {
+	best := m.prune(p, w, steps)
+	cost := m.cost(best, w)
+	margin := tieShare * m.scale * sum(w)
+	for i := range m.acts {
+		a := &m.acts[i]
+		if a.done(s) || a.size > steps {
+			continue
+		}
+		made := m.begin(i, p, s, w, steps)
+		if c := m.cost(made, w); c < cost-margin {
+			best, cost = made, c
+		}
+	}
+	return m.below(best, s, w, steps)
+}
+
+// below betters what follows a plan's first act. Steps that are left over go to the
+// leads in turn.
+func (m *model) below(p *plan, s state, w []float64, steps int) *plan {
+	if p.act < 0 {
+		return p
+	}
+	left := steps - m.size(p)
+	for i, l := range m.acts[p.act].leads {
+		after := make([]float64, len(w))
+		if p.next[i] == nil || mulInto(after, w, l.chance) == 0 {
+			continue
+		}
+		had := m.size(p.next[i])
+		p.next[i] = m.better(p.next[i], s|l.mark, after, had+left)
+		left -= m.size(p.next[i]) - had
+	}
+	return p
+}
+
+// begin is a plan that begins with an act and goes on with parts of another plan.
+func (m *model) begin(act int, p *plan, s state, w []float64, steps int) *plan {
+	a := &m.acts[act]
+	left := steps - a.size
+	parts := []*plan{p}
+	if p.act >= 0 {
+		parts = append(parts, p.next...)
+	}
+	made := &plan{act: act, next: make([]*plan, len(a.leads))}
+	var sums [][]float64 // by lead: of the leads before it
+	var leads []leadParts
+	together := make([]float64, left+1)
+	for i, l := range a.leads {
+		after := make([]float64, len(w))
+		one := leadParts{}
+		sums = append(sums, together)
+		if mulInto(after, w, l.chance) > 0 {
+			one = m.parts(append(parts, m.inOrderPlan(s|l.mark, after)), act, i, after, left)
+			together, _ = share(together, one.costs)
+		}
+		leads = append(leads, one)
+	}
+	for i := len(a.leads) - 1; i >= 0; i-- {
+		if leads[i].costs == nil {
+			continue
+		}
+		_, ofThis := share(sums[i], leads[i].costs)
+		made.next[i] = leads[i].cut(ofThis[left])
+		left -= ofThis[left]
+	}
+	return made
+}
+
+// leadParts are the plans that may follow a lead.
+type leadParts struct {
+	w     []float64
+	prune []*pruning
+	parts []*plan
+	costs []float64 // the least, by steps
+	best  []int     // which part has it
+}
+
+// parts computes what may follow a lead of an act.
+func (m *model) parts(list []*plan, act, lead int, w []float64, steps int) leadParts {
+	made := leadParts{w: w}
+	for _, p := range list {
+		p = without(p, act, lead)
+		if p == nil {
+			continue
+		}
+		pr := &pruning{model: m, costs: map[*plan][]float64{}}
+		costs := pr.within(p, w, steps)
+		if made.costs == nil {
+			made.costs, made.best = append([]float64(nil), costs...), make([]int, len(costs))
+		}
+		for n, c := range costs {
+			if c < made.costs[n] {
+				made.costs[n], made.best[n] = c, len(made.parts)
+			}
+		}
+		made.prune = append(made.prune, pr)
+		made.parts = append(made.parts, p)
+	}
+	return made
+}
+
+// cut makes the best plan of some steps.
+func (l *leadParts) cut(steps int) *plan {
+	i := l.best[steps]
+	return l.prune[i].cut(l.parts[i], l.w, steps)
+}
+
+// without is a plan in which an act is known to have met a lead.
+func without(p *plan, act, lead int) *plan {
+	switch {
+	case p == nil || p.act < 0:
+		return p
+	case p.act == act:
+		return without(p.next[lead], act, lead)
+	}
+	made := &plan{act: p.act}
+	for _, next := range p.next {
+		made.next = append(made.next, without(next, act, lead))
+	}
+	return made
+}
+
+// inOrderPlan tries remedies in order, and then ends.
+func (m *model) inOrderPlan(s state, w []float64) *plan {
+	_, first := m.inOrder(s, w, 0)
+	if first < 0 {
+		end, _ := m.end(w)
+		return &plan{act: -1, end: end}
+	}
+	made := &plan{act: first}
+	for _, l := range m.acts[first].leads {
+		after := make([]float64, len(w))
+		var next *plan
+		if mulInto(after, w, l.chance) > 0 {
+			next = m.inOrderPlan(s|l.mark, after)
+		}
+		made.next = append(made.next, next)
+	}
+	return made
+}
