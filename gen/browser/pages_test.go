@@ -54,7 +54,7 @@ func (b *tab) fresh(page string, width int64, scheme string) {
 
 // mostAlike is how many pages of a kind are looked at unless LAYDOWN_ALL is set. Pages of
 // a kind come from one template with other numbers in it; all of them take half an hour.
-const mostAlike = 12
+const mostAlike = 6
 
 // sampled are pages of every kind: all of a kind that has few, and of one that has many
 // some that are spread over it, the first and the last with them.
