@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"html/template"
 	"math"
+	"slices"
 	"strings"
 
 	"laydown/gen/book/draw"
@@ -40,20 +41,13 @@ type faultSign struct {
 
 type faultCause struct {
 	ID, Name, Why, Prevent, Share, Behind string
-	Width                                 int // of its bar, per mille
 }
 
 type faultStep struct {
-	Number           int
-	Name, Do, Takes  string
-	Kind             string
-	Likely           string // the likeliest causes on coming here
-	Left             string
-	Answers          []faultAnswer
-	Instead          string
-	Cautions         string
-	Chance           string
-	AnswersAreRemedy bool
+	Number          int
+	Name, Do, Takes string
+	Likely          string // the likeliest causes on coming here
+	Answers         []faultAnswer
 }
 
 type faultAnswer struct {
@@ -128,11 +122,11 @@ func (b *builder) faultPage(k *tables.FaultKey) faultPage {
 	p.Said = keySaid(k)
 	p.Log = keyLog(k)
 	for _, c := range k.Ranked() {
-		p.Causes = append(p.Causes, faultCause{ID: c.ID, Name: c.Name, Why: c.Why, Prevent: c.Prevent, Share: percent(c.Share), Behind: behind(c), Width: int(math.Round(1000 * c.Share))})
+		p.Causes = append(p.Causes, faultCause{ID: c.ID, Name: c.Name, Why: c.Why, Prevent: c.Prevent, Share: percent(c.Share), Behind: behind(c)})
 	}
 	printed := k.Printed()
 	for i := range printed.Steps {
-		p.Steps = append(p.Steps, b.faultStep(printed, &printed.Steps[i]))
+		p.Steps = append(p.Steps, toldStep(printed, &printed.Steps[i]))
 	}
 	p.StepSaid = fmt.Sprintf("It takes %s on the mean.", handTime(printed.Minutes))
 	if k.Short != nil {
@@ -203,9 +197,8 @@ func handTime(t quantity.Time) string {
 	}
 }
 
-func (b *builder) faultStep(k *tables.FaultKey, s *tables.FaultStep) faultStep {
-	step := faultStep{Number: s.Number, Name: s.Act.Name, Do: s.Act.Do, Takes: handTime(s.Act.Takes), Kind: s.Act.Kind,
-		Likely: likely(k, s.Belief, 3), Left: handTime(s.Minutes), Chance: percent(s.Chance), AnswersAreRemedy: s.Act.Kind == tables.RemedyAct}
+func toldStep(k *tables.FaultKey, s *tables.FaultStep) faultStep {
+	step := faultStep{Number: s.Number, Name: s.Act.Name, Do: s.Act.Do, Takes: handTime(s.Act.Takes), Likely: likely(k, s.Belief, 3)}
 	for _, a := range s.Answers {
 		answer := faultAnswer{Says: a.Says, Next: a.Next}
 		switch {
@@ -215,9 +208,6 @@ func (b *builder) faultStep(k *tables.FaultKey, s *tables.FaultStep) faultStep {
 			answer.End = "done: note the cause in the log"
 		}
 		step.Answers = append(step.Answers, answer)
-	}
-	if s.Instead != nil && !math.IsInf(float64(s.Dearer), 0) {
-		step.Instead = fmt.Sprintf("next best: %s, %s dearer", lowerFirst(s.Instead.Name), handTime(max(s.Dearer, 0)))
 	}
 	return step
 }
@@ -255,13 +245,7 @@ func likely(k *tables.FaultKey, belief []float64, n int) string {
 	for i := range order {
 		order[i] = i
 	}
-	for i := range order {
-		for j := i + 1; j < len(order); j++ {
-			if belief[order[j]] > belief[order[i]] {
-				order[i], order[j] = order[j], order[i]
-			}
-		}
-	}
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(belief[b], belief[a]) })
 	var parts []string
 	for _, i := range order[:min(n, len(order))] {
 		if belief[i] < 0.02 {

@@ -45,18 +45,17 @@ type FaultCause struct {
 
 // FaultStep is one step of a key: a check, a remedy or the call for help.
 type FaultStep struct {
-	Number   int
-	Act      *FaultAct
-	Chance   float64   // of coming here
-	Belief   []float64 // of each cause, in the order of the key's causes
-	Minutes  quantity.Time
-	Acts     float64 // expected number of checks and remedies from here on
-	Answers  []FaultAnswer
-	Instead  *FaultAct     // the next best; nil where nothing else is left
-	Dearer   quantity.Time // by how much it is dearer
-	Bits     float64       // of information about the cause that the act is expected to give
-	Worth    quantity.Time // the most that the act might take and still be the best one here
-	Revealed bool          // it takes no time, so that it is asked first
+	Number  int
+	Act     *FaultAct
+	Chance  float64   // of coming here
+	Belief  []float64 // of each cause, in the order of the key's causes
+	Minutes quantity.Time
+	Acts    float64 // expected number of checks and remedies from here on
+	Answers []FaultAnswer
+	Instead *FaultAct     // the next best; nil where nothing else is left
+	Dearer  quantity.Time // by how much it is dearer
+	Bits    float64       // of information about the cause that the act is expected to give
+	Worth   quantity.Time // the most that the act might take and still be the best one here
 }
 
 // FaultAct is what is done.
@@ -263,7 +262,6 @@ func (t *Tables) told(f *shop.FaultFamily, k *faults.Key, acts []FaultAct, evide
 
 func toldStep(s *faults.Step, acts []FaultAct) FaultStep {
 	step := FaultStep{Number: s.Number, Act: &acts[s.Act], Chance: s.Chance, Belief: s.Belief, Minutes: inMinutes(s.Cost), Acts: s.Count}
-	step.Revealed = step.Act.Kind == CheckAct && step.Act.Takes == 0
 	if len(s.Options) > 0 {
 		step.Bits, step.Worth = s.Options[0].Bits, inMinutes(s.Options[0].Worth)
 	}

@@ -45,7 +45,8 @@ type keyStepJSON struct {
 	Instead string         `json:"next_best,omitempty"`
 	Dearer  float64        `json:"dearer_min,omitempty"`
 	Bits    float64        `json:"bits"`
-	Next    map[string]int `json:"next"` // by answer; 0 where the matter ends, -1 for a call for help
+	Worth   float64        `json:"worth_min"` // the most that it might take and still be the best
+	Next    map[string]int `json:"next"`      // by answer; 0 where the matter ends, -1 for a call for help
 }
 
 // WriteFaultsJSON writes the whole keys.
@@ -75,7 +76,7 @@ func WriteFaultsJSON(w io.Writer, keys []FaultKey) error {
 
 func (s FaultStep) json() keyStepJSON {
 	j := keyStepJSON{Number: s.Number, Kind: s.Act.Kind, Act: s.Act.ID, Takes: rounded(s.Act.Takes.Minutes(), 2), Chance: rounded(s.Chance, 5),
-		Minutes: rounded(s.Minutes.Minutes(), 2), Acts: rounded(s.Acts, 2), Bits: rounded(s.Bits, 3), Next: map[string]int{}}
+		Minutes: rounded(s.Minutes.Minutes(), 2), Acts: rounded(s.Acts, 2), Bits: rounded(s.Bits, 3), Worth: rounded(min(s.Worth.Minutes(), 1e6), 2), Next: map[string]int{}}
 	for _, p := range s.Belief {
 		j.Belief = append(j.Belief, rounded(p, 4))
 	}
