@@ -130,21 +130,8 @@ func (w *walk) tell(s *tables.FaultStep) {
 
 // causes names the three likeliest.
 func (w *walk) causes(s *tables.FaultStep) string {
-	order := make([]int, len(s.Belief))
-	for i := range order {
-		order[i] = i
-	}
-	slices.SortStableFunc(order, func(a, b int) int {
-		switch {
-		case s.Belief[a] > s.Belief[b]:
-			return -1
-		case s.Belief[a] < s.Belief[b]:
-			return 1
-		}
-		return 0
-	})
 	var parts []string
-	for _, i := range order[:min(3, len(order))] {
+	for _, i := range w.key.Likeliest(s.Belief, 3) {
 		parts = append(parts, fmt.Sprintf("%s %.0f %%", w.key.Causes[i].Name, 100*s.Belief[i]))
 	}
 	return strings.Join(parts, ", ")

@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"html/template"
 	"math"
-	"slices"
 	"strings"
 
 	"laydown/gen/book/draw"
@@ -241,13 +240,8 @@ func keyNode(k *tables.FaultKey, number int) draw.KeyNode {
 
 // likely names the n likeliest causes.
 func likely(k *tables.FaultKey, belief []float64, n int) string {
-	order := make([]int, len(belief))
-	for i := range order {
-		order[i] = i
-	}
-	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(belief[b], belief[a]) })
 	var parts []string
-	for _, i := range order[:min(n, len(order))] {
+	for _, i := range k.Likeliest(belief, n) {
 		if belief[i] < 0.02 {
 			break
 		}

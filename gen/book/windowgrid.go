@@ -103,15 +103,6 @@ func windowRow(name, under, href string, list []linked) gridRow {
 	return r
 }
 
-// inRooms are the keys of a pair at a speed in every room.
-func (b *builder) inRooms(p hotPair, speed int) []windowKey {
-	var keys []windowKey
-	for _, r := range b.shop.Rooms {
-		keys = append(keys, p.key(speed, r.ID))
-	}
-	return keys
-}
-
 // atSpeeds are the keys of a pair at its machine's speeds in a room.
 func atSpeeds(p hotPair, room string) []windowKey {
 	var keys []windowKey

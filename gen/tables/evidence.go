@@ -1,6 +1,7 @@
 package tables
 
 import (
+	"cmp"
 	"math"
 	"slices"
 )
@@ -139,7 +140,7 @@ func (t *Tables) physicalCauses() []physicalCause {
 func (t *Tables) likely(evidence []Factor) []LikelyFault {
 	causes := slices.DeleteFunc(t.physicalCauses(), func(c physicalCause) bool { return factorFor(evidence, c.physics) < likelyFrom })
 	slices.SortStableFunc(causes, func(a, b physicalCause) int {
-		return -cmpFloat(a.share*factorFor(evidence, a.physics), b.share*factorFor(evidence, b.physics))
+		return cmp.Compare(b.share*factorFor(evidence, b.physics), a.share*factorFor(evidence, a.physics))
 	})
 	var told []LikelyFault
 	for _, c := range causes[:min(likelyMost, len(causes))] {

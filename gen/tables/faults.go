@@ -1,6 +1,7 @@
 package tables
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -328,18 +329,18 @@ func (k *FaultKey) Step(number int) *FaultStep {
 // Ranked are the causes, the likeliest first.
 func (k *FaultKey) Ranked() []FaultCause {
 	list := slices.Clone(k.Causes)
-	slices.SortStableFunc(list, func(a, b FaultCause) int { return -cmpFloat(a.Share, b.Share) })
+	slices.SortStableFunc(list, func(a, b FaultCause) int { return cmp.Compare(b.Share, a.Share) })
 	return list
 }
 
-func cmpFloat(a, b float64) int {
-	switch {
-	case a < b:
-		return -1
-	case a > b:
-		return 1
+// Likeliest are the n causes that are believed in most, as indices of the key's causes.
+func (k *FaultKey) Likeliest(belief []float64, n int) []int {
+	order := make([]int, len(belief))
+	for i := range order {
+		order[i] = i
 	}
-	return 0
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(belief[b], belief[a]) })
+	return order[:min(n, len(order))]
 }
 
 // WalkEnd is where a key leads with the likeliest answers to one cause.
