@@ -188,8 +188,10 @@
     document.querySelector('h1').textContent = title;
     document.querySelector('.lead').textContent = print + '. ' + upper(run.join(', ')) + '.';
     document.title = document.title.replace(/^.* · /, title + ' · ');
-    form.before($('answer'));
-    $('plan-again').hidden = false;
+    if ($('answer').nextElementSibling !== form) {
+      form.before($('answer'));
+      form.prepend(make('h2', 'This job, or another'));
+    }
   }
 
   function show(plan, j) {
