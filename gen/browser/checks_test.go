@@ -56,6 +56,20 @@ func (b *tab) axe() []string {
 	return eval[[]string](b, script(b.t, "axe.js"))
 }
 
+// contrast judges the words and lines of the page's drawings in the scheme that
+// holds now. Shortened pages lack some of them.
+func (b *tab) contrast() []string {
+	b.t.Helper()
+	b.colours()
+	return eval[[]string](b, script(b.t, "contrast.js"))
+}
+
+// colours puts the arithmetic with colours into the page, for scripts that need it.
+func (b *tab) colours() {
+	b.t.Helper()
+	eval[chromedp.Void](b, script(b.t, "colours.js"))
+}
+
 // keyboard walks the page with the Tab key: it must reach everything that can be
 // used, once round and no trap, and show where it is. most limits the walk.
 func (b *tab) keyboard(most int) []string {
@@ -66,6 +80,7 @@ func (b *tab) keyboard(most int) []string {
 		Fault  string `json:"fault"`
 		Fields int    `json:"fields"`
 	}
+	b.colours()
 	look := script(b.t, "stop.js")
 	want := eval[int](b, script(b.t, "stops.js"))
 	if want == 0 {
