@@ -10,14 +10,15 @@ import (
 	"github.com/chromedp/chromedp/kb"
 )
 
-// overflow looks for pages that scroll sideways, at several window widths.
+// overflow looks for pages that scroll sideways, and for words that run out of their
+// cell of a table, at several window widths.
 func (b *tab) overflow(widths ...int64) []string {
 	b.t.Helper()
-	look := script(b.t, "overflow.js")
+	look, cells := script(b.t, "overflow.js"), script(b.t, "cells.js")
 	var faults []string
 	for _, w := range widths {
 		b.size(w, 800)
-		for _, f := range eval[[]string](b, look) {
+		for _, f := range append(eval[[]string](b, look), eval[[]string](b, cells)...) {
 			faults = append(faults, fmt.Sprintf("at %d px: %s", w, f))
 		}
 	}
@@ -98,6 +99,9 @@ func (b *tab) keyboard(most int) []string {
 				break
 			}
 			continue
+		}
+		if s.Number == last && want == 1 {
+			break // once round a page with one thing to use
 		}
 		if s.Number == last {
 			// A date is one thing with several fields; nothing else is.

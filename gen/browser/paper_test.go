@@ -167,7 +167,7 @@ func (b *tab) onPaper(page string) []string {
 		m := pageMargins(os.DirFS(b.dir), page, p)
 		px := 96 / inch
 		b.size(int64((p.width-m[1]-m[3])*px), int64((p.height-m[0]-m[2])*px))
-		for _, f := range eval[[]string](b, script(b.t, "sheet.js")) {
+		for _, f := range append(eval[[]string](b, script(b.t, "sheet.js")), eval[[]string](b, script(b.t, "cells.js"))...) {
 			faults = append(faults, "on "+name+": "+f)
 		}
 	}
