@@ -42,7 +42,7 @@ func (b *builder) bondPages() {
 		by[run{v.Film, v.Laminator}] = append(by[run{v.Film, v.Laminator}], v)
 	}
 	links := list{Name: "Print by print", Lead: "Every ink on every medium.", Columns: true}
-	starts := grid{ID: "starts", Caption: "Where a test strip begins: tension of the film and load of the nip", Corner: "film, machine", Wide: true,
+	starts := grid{ID: "starts", Caption: "Where a test strip begins: tension of the film and load of the nip", Corner: "film, machine", Wide: true, Roomy: true,
 		Heads: []gridHead{{Top: "tension", Under: "per width"}, {Top: "pull", Under: "over the film’s width"}, {Top: "nip load", Under: "per width"}, {Top: "nip pressure", Under: "mean"}, {Top: "clears", Under: "prints of all"}}}
 	for _, f := range b.shop.Films {
 		for _, ref := range f.RunsOn {
