@@ -101,6 +101,8 @@ type Charts struct {
 	Matrices []Matrix `yaml:"matrices"`
 	// Cautions are the rows of the chart of cautions.
 	Cautions []Ref `yaml:"cautions" to:"cautions"`
+	// Faults are the families whose keys hang as charts.
+	Faults []Ref `yaml:"faults" to:"faults"`
 	// Notices are charts in words: tests, steps.
 	Notices []Notice `yaml:"notices"`
 }
