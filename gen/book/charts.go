@@ -60,6 +60,19 @@ type chartList struct {
 	Papers     []chartSheets
 }
 
+// Name tells the chart from all others.
+func (l chartList) Name() string {
+	if l.For == "" {
+		return l.Title
+	}
+	return l.Title + ", " + l.For
+}
+
+// chartPlace is where a chart stands in the list of stamps.
+func chartPlace(title, of string) string {
+	return "/charts/index.html#" + slug(chartList{Title: title, For: of}.Name())
+}
+
 // chartSheets are the sheets of a chart on one paper.
 type chartSheets struct {
 	Paper  paper

@@ -2,6 +2,7 @@ package book
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -58,14 +59,26 @@ func (b *builder) keyCharts() []wallChart {
 // keyKind is the kind of a family's chart, and the beginning of its path.
 func keyKind(family string) string { return "key-" + family }
 
+// keyFor tells the chart of a key from others of its name.
+const keyFor = "a fault key"
+
 // keyChart is the chart of one key.
 func (b *builder) keyChart(k *tables.FaultKey) wallChart {
 	key := postedKey(k.Posted)
-	c := wallChart{Kind: keyKind(k.Family.ID), Title: k.Family.Name, Where: "Begin at 1. Letters: try in turn until it is gone.", For: "a fault key", Key: &key, Names: "answers and remedies",
-		Advice: fmt.Sprintf("%s None helps: call for help. On the mean %s, %s more than the whole key on the page %s.",
-			k.Family.Looks, handTime(k.Posted.Minutes), handTime(max(k.Posted.Minutes-k.Minutes, 0)), k.Family.Name)}
+	c := wallChart{Kind: keyKind(k.Family.ID), Title: k.Family.Name, Where: "Begin at 1. Letters: try in turn until it is gone.", For: keyFor, Key: &key, Names: "answers and remedies",
+		Advice: k.Family.Looks + " None helps: call for help. " + keyLoss(k)}
 	c.Hazard, c.HazardText = "Caution.", b.dangers(actCautions(k.Posted))
 	return c
+}
+
+// keyLoss says what the key on the wall costs over the whole one.
+func keyLoss(k *tables.FaultKey) string {
+	took, more := math.Round(k.Posted.Minutes.Minutes()), math.Round((k.Posted.Minutes - k.Minutes).Minutes())
+	said := fmt.Sprintf("On the mean it takes %.0f\u00a0min", took)
+	if more < 1 {
+		return said + fmt.Sprintf(", as the whole key does on the page %s.", k.Family.Name)
+	}
+	return said + fmt.Sprintf(", %.0f\u00a0min more than the whole key on the page %s.", more, k.Family.Name)
 }
 
 // actCautions are the cautions of all that a key does, in the order of coming to them.
