@@ -51,12 +51,28 @@ func (l keyLead) width() float64 {
 	return arrowCaps + mediumCap*draw.TextWidth(helpLead)
 }
 
+// pieces are the check with all its answers, or, where no sheet holds them, with some of
+// them each.
+func (c keyCheck) pieces(l chartLayout) []chartPart {
+	var list []chartPart
+	for n := len(c.Answers); n > 1 && c.height(l) > l.room(); n = len(c.Answers) {
+		piece, rest := c, c
+		for piece.Answers = c.Answers[:n]; len(piece.Answers) > 1 && piece.height(l) > l.room(); {
+			piece.Answers = piece.Answers[:len(piece.Answers)-1]
+		}
+		rest.Answers = c.Answers[len(piece.Answers):]
+		list = append(list, piece)
+		c = rest
+	}
+	return append(list, c)
+}
+
 // parts are what the sheets of a key are made of: each check, then the remedies, as many
 // side by side as have room.
 func (k *chartKey) parts(l chartLayout) []chartPart {
 	var list []chartPart
 	for _, c := range k.Checks {
-		list = append(list, c)
+		list = append(list, c.pieces(l)...)
 	}
 	for left := k.Remedies; len(left) > 0; {
 		n := min(l.abreast(), len(left))
