@@ -47,6 +47,9 @@ const (
 	ruleMM      = 0.25 // under each row
 )
 
+// pictureCaps is the width of a picture beside a row's words.
+const pictureCaps = 11.0
+
 // mediumCap is the height of the capitals of the media's names over those of
 // headings and numbers: they read from that much nearer.
 const mediumCap = 0.7
@@ -70,8 +73,11 @@ func layOut(c wallChart, p paper) chartLayout {
 		}
 		at += g.Span
 	}
-	if c.Key != nil {
+	switch {
+	case c.Key != nil:
 		l.Columns = []float64{c.Key.leadsWidth()}
+	case c.Pictured():
+		l.Columns = []float64{pictureCaps}
 	}
 	l.names = width
 	for _, w := range l.Columns {
@@ -151,6 +157,9 @@ func (r chartRow) height(l chartLayout) float64 {
 	h += underGap + float64(linesOf(r.Under, names/mediumCap/draw.RegularShare))*mediumCap*em*leading
 	for _, c := range r.Cells {
 		h = max(h, c.height())
+	}
+	if r.Picture != "" {
+		h = max(h, pictureCaps/draw.GrainPictureShape)
 	}
 	return (h+2*rowPadCaps)*l.Paper.Cap + ruleMM
 }

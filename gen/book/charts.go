@@ -2,6 +2,7 @@ package book
 
 import (
 	"fmt"
+	"html/template"
 	"slices"
 	"strings"
 )
@@ -40,6 +41,7 @@ type chartGroup struct {
 type chartRow struct {
 	Name, Under string
 	Cells       []chartCell
+	Picture     template.HTML // beside its words; in a chart without cells
 }
 
 // chartCell is one value, of a line or more, or a verdict in its place.
@@ -149,6 +151,11 @@ func (b *builder) sheets(chart wallChart, p paper) []wallChart {
 	return list
 }
 
+// Pictured says that the chart has pictures beside its words.
+func (c wallChart) Pictured() bool {
+	return slices.ContainsFunc(c.Rows, func(r chartRow) bool { return r.Picture != "" })
+}
+
 // parts are what a chart's sheets are made of: the rows of its table, or what its key has.
 func (c wallChart) parts(l chartLayout) []chartPart {
 	if c.Key != nil {
@@ -208,7 +215,7 @@ func (c wallChart) stamp() string {
 
 // words are all that a row says.
 func (r chartRow) words() []string {
-	list := []string{r.Name, r.Under}
+	list := []string{r.Name, r.Under, string(r.Picture)}
 	for _, cell := range r.Cells {
 		list = append(list, "", cell.Verdict, cell.Word)
 		for _, line := range cell.Lines {

@@ -130,9 +130,10 @@ type Notice struct {
 
 // Step is a row of a notice: a few words that read from afar, and how it is done.
 type Step struct {
-	Do  string `yaml:"do,required"`
-	How string `yaml:"how"`
-	Pos Pos
+	Do      string `yaml:"do,required"`
+	How     string `yaml:"how"`
+	Picture string `yaml:"picture" oneof:"grain-feed grain-label grain-fold grain-bend grain-droop grain-strips grain-wet grain-nail"`
+	Pos     Pos
 }
 
 // WindowRow names a film on a medium in a laminator.
