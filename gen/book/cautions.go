@@ -60,6 +60,22 @@ func (b *builder) hazards(ids ...string) (names, text string) {
 	return strings.Join(heads, ", ") + ".", strings.Join(lines, " ")
 }
 
+// dangers are the first sentences of several cautions' lines, where there is no room for
+// more, and what comes before them all.
+func (b *builder) dangers(ids []string) string {
+	if len(ids) == 0 {
+		return ""
+	}
+	var said []string
+	for _, id := range ids {
+		if _, line := b.brief(id); line != "" {
+			first, _, _ := strings.Cut(line, ". ")
+			said = append(said, strings.TrimSuffix(first, ".")+".")
+		}
+	}
+	return strings.Join(said, " ") + " The maker’s manual, safety data sheets and local codes come first."
+}
+
 // unworked are the kinds of page that only name things or lead to them; nobody
 // works from them. The plan says its own cautions, and so do charts and forms.
 var unworked = []string{"front", "search", "sources", "glossary", "index", "chapters", "charts", "forms", "tables", "lists", "verification", "plan", "wallchart", "form"}

@@ -47,6 +47,9 @@ const (
 	ruleMM      = 0.25 // under each row
 )
 
+// pictureCaps is the width of a picture beside a row's words.
+const pictureCaps = 11.0
+
 // mediumCap is the height of the capitals of the media's names over those of
 // headings and numbers: they read from that much nearer.
 const mediumCap = 0.7
@@ -69,6 +72,12 @@ func layOut(c wallChart, p paper) chartLayout {
 			l.Columns[at] = max(l.Columns[at], groupGap+smallEm*longestPiece(g.Text))
 		}
 		at += g.Span
+	}
+	switch {
+	case c.Key != nil:
+		l.Columns = []float64{c.Key.leadsWidth()}
+	case c.Pictured():
+		l.Columns = []float64{pictureCaps}
 	}
 	l.names = width
 	for _, w := range l.Columns {
@@ -96,8 +105,9 @@ func layOut(c wallChart, p paper) chartLayout {
 	where := float64(linesOf(c.Where, whereWidth/whereEm/draw.RegularShare)) * whereEm * em * leading
 	l.title = max(titleEm*em, where) + partGap
 	l.foot = partGap
-	for _, text := range []string{c.Advice, c.Hazard + " " + c.HazardText} {
-		l.foot += float64(linesOf(text, width/smallEm)) * smallEm * em * leading
+	bold := draw.TextWidth(c.Hazard + " ")
+	for _, lines := range []int{linesOf(c.Advice, width/smallEm/draw.RegularShare), linesFrom(bold, c.HazardText, width/smallEm/draw.RegularShare)} {
+		l.foot += float64(lines) * smallEm * em * leading
 	}
 	line := linesOf(c.Imprint, (width-draw.TextWidth("KM-WW")-0.4-1.5)/lineEm/draw.RegularShare)
 	l.foot += max(em, float64(line)*lineEm*em*leading)
@@ -140,13 +150,16 @@ func (c chartCell) height() float64 {
 	return h
 }
 
-// height is what a row takes at most, in mm.
-func (l chartLayout) height(r chartRow) float64 {
+// height is what the row takes at most, in mm.
+func (r chartRow) height(l chartLayout) float64 {
 	names := l.names - nameGap
 	h := float64(linesOf(r.Name, names)) * em
 	h += underGap + float64(linesOf(r.Under, names/mediumCap/draw.RegularShare))*mediumCap*em*leading
 	for _, c := range r.Cells {
 		h = max(h, c.height())
+	}
+	if r.Picture != "" {
+		h = max(h, pictureCaps/draw.GrainPictureShape)
 	}
 	return (h+2*rowPadCaps)*l.Paper.Cap + ruleMM
 }
@@ -157,22 +170,20 @@ func (l chartLayout) room() float64 {
 	return (h - l.title - l.groups - l.heads - l.foot) * l.Paper.Cap
 }
 
-// rowsOf is the rows of one sheet: from, up to and without to.
-type rowsOf struct{ from, to int }
-
-// split parts rows into sheets: each takes what fits.
-func (l chartLayout) split(rows []chartRow) []rowsOf {
-	var sheets []rowsOf
+// split shares parts among sheets: each takes what fits.
+func (l chartLayout) split(parts []chartPart) [][]chartPart {
+	var sheets [][]chartPart
 	first, used := 0, 0.0
-	for i, r := range rows {
-		if i > first && used+l.height(r) > l.room() {
-			sheets = append(sheets, rowsOf{first, i})
+	for i, p := range parts {
+		h := p.height(l)
+		if i > first && used+h > l.room() {
+			sheets = append(sheets, parts[first:i])
 			first, used = i, 0
 		}
-		used += l.height(r)
+		used += h
 	}
-	if first < len(rows) {
-		sheets = append(sheets, rowsOf{first, len(rows)})
+	if first < len(parts) {
+		sheets = append(sheets, parts[first:])
 	}
 	return sheets
 }
@@ -190,6 +201,8 @@ func (l chartLayout) CSS() string {
 		{"title", l.title * p.Cap}, {"groups", l.groups * p.Cap}, {"heads", headCaps * p.Cap}, {"foot", l.foot * p.Cap},
 		{"row-pad", rowPadCaps * p.Cap}, {"under-gap", underGap * p.Cap}, {"name-gap", nameGap * p.Cap}, {"group-gap", groupGap * p.Cap}, {"group-pad", groupPad * p.Cap},
 		{"rule", ruleMM}, {"mark", markCaps * p.Cap},
+		{"disc", discCaps * p.Cap}, {"box", boxCaps * p.Cap}, {"symbol", symbolCaps * p.Cap}, {"symbol-gap", symbolGap * p.Cap}, {"arrow", arrowCaps * p.Cap},
+		{"answer-pad", answerPad * p.Cap}, {"do", doCaps * p.Cap}, {"act-pad", actPad * p.Cap}, {"cure-symbol", cureSymbol * p.Cap}, {"cure-gap", cureGap * p.Cap}, {"cure-pad", curePad * p.Cap},
 	} {
 		fmt.Fprintf(&b, "  --%s: %smm;\n", v.name, decimals(v.mm, 2))
 	}
@@ -202,6 +215,7 @@ func (l chartLayout) CSS() string {
 		fmt.Fprintf(&b, "  --%s: %s;\n", v.name, decimals(v.share, 2))
 	}
 	b.WriteString("}\n")
+	fmt.Fprintf(&b, ".cures { grid-template-columns: repeat(%d, minmax(0, 1fr)) }\n", l.abreast())
 	for i, w := range l.Columns {
 		fmt.Fprintf(&b, ".n%d { width: %smm }\n", i+1, decimals(w*p.Cap, 2))
 	}

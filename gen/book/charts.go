@@ -2,6 +2,7 @@ package book
 
 import (
 	"fmt"
+	"html/template"
 	"slices"
 	"strings"
 )
@@ -15,7 +16,8 @@ type wallChart struct {
 	Groups             []chartGroup // labels over the heads
 	Heads              []gridHead
 	Rows               []chartRow
-	Advice             string // how to read it
+	Key                *chartKey // in place of a table
+	Advice             string    // how to read it
 	Hazard, HazardText string
 	Names              string // what the smaller lines under names are
 
@@ -24,7 +26,8 @@ type wallChart struct {
 	Imprint   string // the line beside the stamp
 	Stamp     string
 	Path      string
-	From, To  int // rows, counted from 1
+	Parts     []chartPart // of this sheet
+	Span      string      // which they are
 }
 
 // chartGroup is a label over one head or more.
@@ -38,6 +41,7 @@ type chartGroup struct {
 type chartRow struct {
 	Name, Under string
 	Cells       []chartCell
+	Picture     template.HTML // beside its words; in a chart without cells
 }
 
 // chartCell is one value, of a line or more, or a verdict in its place.
@@ -56,6 +60,19 @@ type chartLine struct{ Text, Under string }
 type chartList struct {
 	Title, For string
 	Papers     []chartSheets
+}
+
+// Name tells the chart from all others.
+func (l chartList) Name() string {
+	if l.For == "" {
+		return l.Title
+	}
+	return l.Title + ", " + l.For
+}
+
+// chartPlace is where a chart stands in the list of stamps.
+func chartPlace(title, of string) string {
+	return "/charts/index.html#" + slug(chartList{Title: title, For: of}.Name())
 }
 
 // chartSheets are the sheets of a chart on one paper.
@@ -102,8 +119,7 @@ func (b *builder) wallCharts() []wallChart {
 		list = append(list, c)
 	}
 	list = append(list, b.noticeCharts()...)
-	// Charts of fault keys follow here.
-	return list
+	return append(list, b.keyCharts()...)
 }
 
 // Headed says that the chart has heads as large as its numbers.
@@ -117,21 +133,55 @@ func (b *builder) sheets(chart wallChart, p paper) []wallChart {
 	chart.Imprint = b.imprint(chart, p, 99, 99)
 	chart.Layout = layOut(chart, p)
 	b.file("style/chart-"+chart.Layout.Slug+".css", []byte(chart.Layout.CSS()))
-	parts := chart.Layout.split(chart.Rows)
-	list := make([]wallChart, len(parts))
-	for i, s := range parts {
+	sheets := chart.Layout.split(chart.parts(chart.Layout))
+	list := make([]wallChart, len(sheets))
+	first := 1
+	for i, parts := range sheets {
 		c := chart
-		c.Sheet, c.Of, c.From, c.To = i+1, len(parts), s.from+1, s.to
-		c.Rows = chart.Rows[s.from:s.to]
-		c.Imprint = b.imprint(chart, p, c.Sheet, c.Of)
-		c.Path = "charts/" + c.Layout.Slug + ".html"
-		if c.Of > 1 {
-			c.Path = fmt.Sprintf("charts/%s-%d.html", c.Layout.Slug, c.Sheet)
+		c.Sheet, c.Of, c.Parts, c.Span = i+1, len(sheets), parts, rowSpan(first, len(parts))
+		if c.Key != nil {
+			c.Span = keySpan(parts)
 		}
+		first += len(parts)
+		c.Imprint = b.imprint(chart, p, c.Sheet, c.Of)
+		c.Path = chartPath(c.Layout.Slug, c.Sheet, c.Of)
 		c.Stamp = c.stamp()
 		list[i] = c
 	}
 	return list
+}
+
+// Pictured says that the chart has pictures beside its words.
+func (c wallChart) Pictured() bool {
+	return slices.ContainsFunc(c.Rows, func(r chartRow) bool { return r.Picture != "" })
+}
+
+// parts are what a chart's sheets are made of: the rows of its table, or what its key has.
+func (c wallChart) parts(l chartLayout) []chartPart {
+	if c.Key != nil {
+		return c.Key.parts(l)
+	}
+	list := make([]chartPart, len(c.Rows))
+	for i, r := range c.Rows {
+		list[i] = r
+	}
+	return list
+}
+
+// rowSpan says which rows a sheet holds.
+func rowSpan(first, rows int) string {
+	if rows == 1 {
+		return fmt.Sprintf("row %d", first)
+	}
+	return fmt.Sprintf("rows %d–%d", first, first+rows-1)
+}
+
+// chartPath is where a sheet stands.
+func chartPath(slug string, sheet, of int) string {
+	if of == 1 {
+		return "charts/" + slug + ".html"
+	}
+	return fmt.Sprintf("charts/%s-%d.html", slug, sheet)
 }
 
 // imprint is the line beside the stamp: whose it is, of what day, which sheet,
@@ -157,17 +207,20 @@ func (c wallChart) stamp() string {
 	for _, h := range c.Heads {
 		put(h.Top, h.Under)
 	}
-	for _, r := range c.Rows {
-		put(r.Name, r.Under)
-		for _, cell := range r.Cells {
-			put("", cell.Verdict)
-			if cell.Word != "" {
-				put(cell.Word)
-			}
-			for _, line := range cell.Lines {
-				put(line.Text, line.Under)
-			}
-		}
+	for _, p := range c.Parts {
+		put(p.words()...)
 	}
 	return stamp(parts...)
+}
+
+// words are all that a row says.
+func (r chartRow) words() []string {
+	list := []string{r.Name, r.Under, string(r.Picture)}
+	for _, cell := range r.Cells {
+		list = append(list, "", cell.Verdict, cell.Word)
+		for _, line := range cell.Lines {
+			list = append(list, line.Text, line.Under)
+		}
+	}
+	return list
 }

@@ -20,22 +20,23 @@ func TestChartsFit(t *testing.T) {
 				c.Rows[i] = chartRow{Name: strings.Repeat("ink and more ink ", 1+i%3), Under: "on paper", Cells: []chartCell{{Lines: []chartLine{{"24", ""}}}}}
 			}
 			l := layOut(c, p)
+			parts := c.parts(l)
 			next := 0
-			for k, s := range l.split(c.Rows) {
+			for k, sheet := range l.split(parts) {
 				used := 0.0
-				for _, r := range c.Rows[s.from:s.to] {
-					used += l.height(r)
+				for i, r := range sheet {
+					if r.height(l) != parts[next+i].height(l) {
+						t.Fatalf("%s, %d rows: sheet %d does not go on with row %d", p.Name, n, k+1, next+i+1)
+					}
+					used += r.height(l)
 				}
-				if s.from != next || s.to <= s.from {
-					t.Fatalf("%s, %d rows: sheet %d holds rows %d to %d after %d", p.Name, n, k+1, s.from, s.to, next)
+				next += len(sheet)
+				if len(sheet) == 0 || used > l.room() {
+					t.Errorf("%s, %d rows: sheet %d has %d rows and needs %.1f mm of %.1f", p.Name, n, k+1, len(sheet), used, l.room())
 				}
-				if used > l.room() {
-					t.Errorf("%s, %d rows: sheet %d needs %.1f mm of %.1f", p.Name, n, k+1, used, l.room())
-				}
-				if s.to < n && used+l.height(c.Rows[s.to]) <= l.room() {
+				if next < n && used+parts[next].height(l) <= l.room() {
 					t.Errorf("%s, %d rows: sheet %d has room for one more", p.Name, n, k+1)
 				}
-				next = s.to
 			}
 			if next != n {
 				t.Errorf("%s: %d of %d rows are on a sheet", p.Name, next, n)
@@ -55,8 +56,8 @@ func TestChartRowsGrow(t *testing.T) {
 		"a medium of two lines": {Name: base.Name, Under: strings.Repeat("paper ", 20), Cells: base.Cells},
 		"two ranges":            {Name: base.Name, Under: base.Under, Cells: cell(chartLine{"99–116", "210–241"}, chartLine{"95–104", "203–219"})},
 	} {
-		if l.height(r) <= l.height(base) {
-			t.Errorf("%s: the row stays at %.1f mm", name, l.height(base))
+		if r.height(l) <= base.height(l) {
+			t.Errorf("%s: the row stays at %.1f mm", name, base.height(l))
 		}
 	}
 	wide := c
@@ -113,7 +114,7 @@ func TestPapers(t *testing.T) {
 		if css := l.CSS(); !strings.HasPrefix(css, size) {
 			t.Errorf("%s: the style sheet begins %.60q, want %q", p.Name, css, size)
 		}
-		if l.room() < 3*l.height(chartRow{Name: "ink", Under: "on paper"}) {
+		if ink := (chartRow{Name: "ink", Under: "on paper"}); l.room() < 3*ink.height(l) {
 			t.Errorf("%s: not even three rows fit", p.Name)
 		}
 	}
@@ -122,7 +123,8 @@ func TestPapers(t *testing.T) {
 // TestStampFollowsContent: a sheet's stamp changes with what it says and with
 // nothing else.
 func TestStampFollowsContent(t *testing.T) {
-	c := wallChart{Title: "Hours", Rows: []chartRow{{Name: "a", Cells: []chartCell{{Lines: []chartLine{{Text: "24"}}}}}}}
+	row := chartRow{Name: "a", Cells: []chartCell{{Lines: []chartLine{{Text: "24"}}}}}
+	c := wallChart{Title: "Hours", Parts: []chartPart{row}}
 	first := c.stamp()
 	if len(first) != 5 || first[2] != '-' {
 		t.Errorf("the stamp %q, want one like K7-Q2", first)
@@ -136,7 +138,7 @@ func TestStampFollowsContent(t *testing.T) {
 	if c.stamp() != first {
 		t.Error("the stamp changes with the sheet's number")
 	}
-	c.Rows[0].Cells[0].Lines[0].Text = "25"
+	row.Cells[0].Lines[0].Text = "25" // the part shares its cells
 	if c.stamp() == first {
 		t.Error("the stamp stays when an hour changes")
 	}

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"html/template"
 	"math"
+	"slices"
 	"strings"
 
 	"laydown/gen/book/draw"
@@ -30,6 +31,7 @@ type faultPage struct {
 	Checks   []faultAct
 	Remedies []faultAct
 	Caution  template.HTML
+	Chart    string // the place of its wall chart in the list; empty where none hangs
 	See      []way
 }
 
@@ -139,6 +141,9 @@ func (b *builder) faultPage(k *tables.FaultKey) faultPage {
 		p.Remedies = append(p.Remedies, faultAct{r.ID, r.Name, r.Do, handTime(r.Takes.Best), r.Prevent})
 	}
 	p.Caution = b.familyCautions(f)
+	if slices.ContainsFunc(b.shop.Front.Charts.Faults, func(r shop.Ref) bool { return r.ID == f.ID }) {
+		p.Chart = chartPlace(f.Name, keyFor)
+	}
 	p.See = b.faultLinks(f)
 	return p
 }

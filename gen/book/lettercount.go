@@ -9,8 +9,12 @@ import (
 
 // linesOf counts the lines that a bold text takes at most, as a browser breaks
 // it: at spaces and after hyphens, as much on a line as fits.
-func linesOf(text string, width float64) int {
-	lines, used := 1, 0.0
+func linesOf(text string, width float64) int { return linesFrom(0, text, width) }
+
+// linesFrom counts the lines of a text whose first line is used up to some width by what
+// stands before it.
+func linesFrom(used float64, text string, width float64) int {
+	lines := 1
 	for _, piece := range pieces(text) {
 		bare := draw.TextWidth(strings.TrimRight(piece, " "))
 		if used > 0 && used+bare > width {

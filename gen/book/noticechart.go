@@ -1,6 +1,11 @@
 package book
 
-import "fmt"
+import (
+	"fmt"
+	"html/template"
+
+	"laydown/gen/book/draw"
+)
 
 // noticeCharts are the charts in words that the shop has written: a row for each step.
 func (b *builder) noticeCharts() []wallChart {
@@ -8,7 +13,7 @@ func (b *builder) noticeCharts() []wallChart {
 	for _, n := range b.shop.Front.Charts.Notices {
 		c := wallChart{Kind: "notice-" + slug(n.Name), Title: n.Name, Where: n.Where, Advice: n.Advice, First: "Step", Names: "the rest"}
 		for i, s := range n.Steps {
-			r := chartRow{Name: s.Do, Under: s.How}
+			r := chartRow{Name: s.Do, Under: s.How, Picture: b.grainPicture(c.Kind, s.Picture)}
 			if n.Counted {
 				r.Name = fmt.Sprintf("%d\u00a0\u00a0%s", i+1, s.Do)
 			}
@@ -20,6 +25,18 @@ func (b *builder) noticeCharts() []wallChart {
 		list = append(list, c)
 	}
 	return list
+}
+
+// grainPicture is a step's picture; none where it asks for none.
+func (b *builder) grainPicture(kind, name string) template.HTML {
+	if name == "" {
+		return ""
+	}
+	svg, ok := draw.GrainPicture(kind+"-"+name, name)
+	if !ok {
+		b.fault("charts/"+kind, fmt.Errorf("there is no picture %q", name))
+	}
+	return svg
 }
 
 // cautionChart is the chart of the cautions that the shop lists. False where it lists

@@ -55,8 +55,9 @@ func TestNoticeCharts(t *testing.T) {
 	if grain.Rows[0].Name != "Fold" || grain.Hazard != "" || grain.Headed() {
 		t.Errorf("the tests: %+v, %q", grain.Rows, grain.Hazard)
 	}
+	start.Parts = start.parts(chartLayout{})
 	other := start
-	other.Rows = []chartRow{start.Rows[0], {Name: start.Rows[1].Name, Under: "Nip open."}}
+	other.Parts = []chartPart{start.Rows[0], chartRow{Name: start.Rows[1].Name, Under: "Nip open."}}
 	if other.stamp() == start.stamp() {
 		t.Error("the stamp stays when a step is done in another way")
 	}
@@ -73,7 +74,7 @@ func TestHeadsTakeRoom(t *testing.T) {
 		if a >= b || b >= c {
 			t.Errorf("%s: rows have %.1f, %.1f and %.1f mm with heads, with marks and with words only", p.Name, a, b, c)
 		}
-		if h := layOut(marks, p).height(row); h < markHigh*p.Cap {
+		if h := row.height(layOut(marks, p)); h < markHigh*p.Cap {
 			t.Errorf("%s: a row of %.1f mm does not hold its mark", p.Name, h)
 		}
 	}

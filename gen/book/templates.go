@@ -29,6 +29,9 @@ var functions = template.FuncMap{
 	"slug":    slug,
 	"cells":   shop.Cells,
 	"upTo":    upTo,
+
+	"checkPart":  checkPart,
+	"remedyPart": remedyPart,
 	"bigmark": func(verdict string) template.HTML {
 		return draw.Mark(verdict, 132, 24)
 	},

@@ -222,7 +222,7 @@ func (b *tab) withoutScript(page string) []string {
 }
 
 // chartKinds are the charts that the demo shop hangs, by the first word of their names.
-var chartKinds = []string{"cautions", "waits", "films", "windows", "stacks", "notice"}
+var chartKinds = []string{"cautions", "waits", "films", "windows", "stacks", "notice", "key"}
 
 // TestForms prints every form.
 func TestForms(t *testing.T) {

@@ -64,6 +64,15 @@
 // until nothing is gained. Short.LeastOfSize tells how good; the loss against the best
 // key of any size goes with it too.
 //
+// # Keys for a wall
+//
+// Solver.Lists is a key that is read from afar: some checks first, and at the end of each
+// branch a list of remedies to be tried in turn. The checks are counted by the lines that
+// they take, each one and one for each lead, and a remedy takes none, since it stands once
+// however many lists name it. All trees of checks of that size are tried; the lists stand
+// by the ratio of cost to chance, each remedy as things stand when its turn comes. Its
+// loss against the best key of any form goes with it.
+//
 // # Learning
 //
 // Experience.Learn counts a shop's fault log: the weights are a Dirichlet distribution,

@@ -110,6 +110,8 @@ machines.yaml:22:40: storage "in-a-stack" is of kind loose-roll and has no lengt
 			`shop.yaml:14:9: 6 prints do not fit side by side on a chart: at most 5, and another chart for the rest`},
 		{"two charts of a name", "shop.yaml", "    waits:", "    notices:\n      - {name: A, steps: [{do: b}]}\n      - {name: A, steps: [{do: c}]}\n    waits:",
 			`shop.yaml:15:9: two charts are called "A": give this one another name`},
+		{"chart of a family that is not there", "shop.yaml", "    waits:", "    faults: [test-bubble]\n    waits:",
+			`shop.yaml:13:14: there is no family of faults "test-bubble": add it, or correct the id`},
 		{"no contact for a hot film", "heat.yaml", "id: melt-on-print", "id: glue-on-print",
 			`films.yaml:2:5: film "test-thermal" is laid with heat, which needs contacts that are not there: write melt-on-print under contacts:`},
 		{"wrap longer than the roller", "heat.yaml", "roller_diameter: 100 mm", "roller_diameter: 20 mm",

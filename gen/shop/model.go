@@ -101,6 +101,8 @@ type Charts struct {
 	Matrices []Matrix `yaml:"matrices"`
 	// Cautions are the rows of the chart of cautions.
 	Cautions []Ref `yaml:"cautions" to:"cautions"`
+	// Faults are the families whose keys hang as charts.
+	Faults []Ref `yaml:"faults" to:"faults"`
 	// Notices are charts in words: tests, steps.
 	Notices []Notice `yaml:"notices"`
 }
@@ -128,9 +130,10 @@ type Notice struct {
 
 // Step is a row of a notice: a few words that read from afar, and how it is done.
 type Step struct {
-	Do  string `yaml:"do,required"`
-	How string `yaml:"how"`
-	Pos Pos
+	Do      string `yaml:"do,required"`
+	How     string `yaml:"how"`
+	Picture string `yaml:"picture" oneof:"grain-feed grain-label grain-fold grain-bend grain-droop grain-strips grain-wet grain-nail"`
+	Pos     Pos
 }
 
 // WindowRow names a film on a medium in a laminator.

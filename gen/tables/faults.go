@@ -29,7 +29,15 @@ type FaultKey struct {
 	Cases int
 	// Short is the best key that fits on a sheet; nil where this one does.
 	Short *FaultKey
+	// Posted is the key for a wall: a few checks, and lists of remedies. Nil in the key
+	// of a job.
+	Posted *FaultKey
 }
+
+// PostedLines and PostedRemedies are how many lines the checks of a key on a wall may have
+// together, and the most remedies in one of its lists: what a sheet of A3 holds in letters
+// that read from two metres.
+const PostedLines, PostedRemedies = 10, 6
 
 // PrintedSteps is the most two-way steps of a key in print: what fits on three pages of A4
 // and can be followed by hand. An assumption.
@@ -130,6 +138,10 @@ func (t *Tables) faultKey(f *shop.FaultFamily, evidence map[string]float64, effo
 		return FaultKey{}, fmt.Errorf("faults %s: %w", f.ID, err)
 	}
 	key := t.told(f, solver.Key(), acts, evidence)
+	if evidence == nil {
+		posted := t.told(f, solver.Lists(PostedLines, PostedRemedies), acts, nil)
+		key.Posted = &posted
+	}
 	if len(key.Steps) <= PrintedSteps {
 		return key, nil
 	}

@@ -79,72 +79,84 @@ func GrainTests(id string) template.HTML {
 
 func foldTest(v *canvas, x, y float64) {
 	v.text("label", "start", x, y+16, "Fold")
-	for i, ragged := range []bool{false, true} {
+	for i, name := range []string{"smooth: with the grain", "ragged: against it"} {
 		b := box{x + float64(i)*178, y + 34, 130, 100}
-		v.rect("outline", b.x, b.y, b.w, b.h)
-		grainLines(v, b, !ragged)
-		middle := b.x + b.w/2
-		fold, name := []point{{middle, b.y - 8}, {middle, b.y + b.h + 8}}, "smooth: with the grain"
-		if ragged {
-			fold, name = nil, "ragged: against it"
-			for n := range 13 {
-				side := 3.0
-				if n%2 == 0 {
-					side = -3
-				}
-				fold = append(fold, point{middle + side, b.y - 8 + float64(n)*(b.h+16)/12})
-			}
-		}
-		v.path("rim", fold)
+		foldedSheet(v, b, i == 1)
 		v.text("tick", "start", b.x, b.y+b.h+28, name)
 	}
 }
 
+// foldedSheet draws a sheet with a fold down its middle: smooth with the grain, or
+// ragged against it.
+func foldedSheet(v *canvas, b box, ragged bool) {
+	v.rect("outline", b.x, b.y, b.w, b.h)
+	grainLines(v, b, !ragged)
+	middle := b.x + b.w/2
+	fold := []point{{middle, b.y - 8}, {middle, b.y + b.h + 8}}
+	if ragged {
+		fold = nil
+		for n := range 13 {
+			side := 3.0
+			if n%2 == 0 {
+				side = -3
+			}
+			fold = append(fold, point{middle + side, b.y - 8 + float64(n)*(b.h+16)/12})
+		}
+	}
+	v.path("rim", fold)
+}
+
 func bendTest(v *canvas, x, y float64) {
 	v.text("label", "start", x, y+16, "Bend half over")
-	for i, high := range []float64{34, 66} {
+	for i, name := range []string{"low: axis with the grain", "high: axis against it"} {
 		left, ground := x+float64(i)*178, y+134
-		v.line("thin", left, ground, left+130, ground)
-		top := ground - high
-		// The sheet lies, turns in a half circle, and comes back over itself.
-		pts := []point{{left, ground - 2}}
-		pts = append(pts, arc(point{left + 60, ground - 2 - high/2}, high/2, 90, -90)...)
-		pts = append(pts, point{left + 8, top - 2})
-		v.path("outline", pts)
-		name := "low: axis with the grain"
-		if i == 1 {
-			name = "high: axis against it"
-		}
+		bentSheet(v, left, ground, 34+32*float64(i))
 		v.text("tick", "start", left, ground+28, name)
 	}
 }
 
+// bentSheet draws a sheet from the side that lies, turns in a half circle, and comes
+// back over itself at a height.
+func bentSheet(v *canvas, left, ground, high float64) {
+	v.line("thin", left, ground, left+130, ground)
+	pts := []point{{left, ground - 2}}
+	pts = append(pts, arc(point{left + 60, ground - 2 - high/2}, high/2, 90, -90)...)
+	v.path("outline", append(pts, point{left + 8, ground - high - 2}))
+}
+
 func stripTest(v *canvas, x, y float64) {
 	v.text("label", "start", x, y+16, "Two strips at one end")
-	for i, droop := range []float64{10, 74} {
-		left, level := x+float64(i)*178, y+70.0
-		hatch(v, SteelMatter, left, level-14, 22, 28)
-		v.path("outline", curve(left+22, left+122, 24, func(at float64) float64 {
-			s := (at - left - 22) / 100
-			return level + droop*s*s
-		}))
-		name := "stands: grain along it"
-		if i == 1 {
-			name = "droops: grain across it"
-		}
+	for i, name := range []string{"stands: grain along it", "droops: grain across it"} {
+		left := x + float64(i)*178
+		heldStrip(v, left, y+70, 10+64*float64(i))
 		v.text("tick", "start", left, y+172, name)
 	}
 }
 
+// heldStrip draws a strip from the side, held at its left end, that droops so far.
+func heldStrip(v *canvas, left, level, droop float64) {
+	hatch(v, SteelMatter, left, level-14, 22, 28)
+	v.path("outline", curve(left+22, left+122, 24, func(at float64) float64 {
+		s := (at - left - 22) / 100
+		return level + droop*s*s
+	}))
+}
+
 func wetTest(v *canvas, x, y float64) {
 	v.text("label", "start", x, y+16, "Wet one face")
-	flat := box{x, y + 36, 100, 100}
+	wettedSquare(v, x, y+36)
+	v.text("tick", "start", x, y+172, "wetted")
+	v.text("tick", "end", x+338, y+172, "rolls round an axis with the grain")
+}
+
+// wettedSquare draws a square that lies flat, and beside it how it rolls up once it is
+// wetted: both sides inwards, the grain along the rolls.
+func wettedSquare(v *canvas, x, top float64) {
+	flat := box{x, top, 100, 100}
 	v.rect("outline", flat.x, flat.y, flat.w, flat.h)
 	grainLines(v, flat, true)
-	v.text("tick", "start", x, y+172, "wetted")
-	arrow(v, point{x + 112, y + 86}, point{x + 148, y + 86})
-	// Rolled up: the grain runs along the roll.
-	left, top, high := x+170, y+36.0, 100.0
+	arrow(v, point{x + 112, top + 50}, point{x + 148, top + 50})
+	left, high := x+170, 100.0
 	for _, at := range []float64{0, 1} {
 		cx := left + 24 + at*56
 		v.line("outline", cx-24, top, cx-24, top+high)
@@ -154,7 +166,6 @@ func wetTest(v *canvas, x, y float64) {
 		grainLines(v, box{cx - 20, top + 10, 40, high - 8}, true)
 	}
 	v.line("limit", left+52, top-14, left+52, top+high+18)
-	v.text("tick", "end", x+338, y+172, "rolls round an axis with the grain")
 }
 
 // CurlAxes draws the two ways in which a laminate bends, with the axis of each

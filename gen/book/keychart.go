@@ -1,0 +1,175 @@
+package book
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"laydown/gen/tables"
+)
+
+// chartKey is a fault key on a wall: checks with numbers, whose answers lead to the
+// next check or to remedies with letters, and the remedies.
+type chartKey struct {
+	Checks   []keyCheck
+	Remedies []keyRemedy
+}
+
+// keyCheck is a check with what it can show.
+type keyCheck struct {
+	Number          int
+	Name, Do, Takes string
+	Answers         []keyLead
+}
+
+// keyLead is one thing that a check can show, and where it leads: to the check of a
+// number, or to the remedies of some letters, in turn. With neither it is a call for
+// help.
+type keyLead struct {
+	Says    string
+	Number  int
+	Letters []string
+}
+
+// keyRemedy is something to do, under its letter.
+type keyRemedy struct{ Letter, Name, Do, Takes string }
+
+// keyCharts are the charts of the fault keys that the shop hangs.
+func (b *builder) keyCharts() []wallChart {
+	wanted := b.shop.Front.Charts.Faults
+	if len(wanted) == 0 {
+		return nil
+	}
+	keys, err := b.answers.FaultKeys()
+	if err != nil {
+		return nil // the pages of the keys say so
+	}
+	var list []wallChart
+	for _, ref := range wanted {
+		for i := range keys {
+			if keys[i].Family.ID == ref.ID && keys[i].Posted != nil {
+				list = append(list, b.keyChart(&keys[i]))
+			}
+		}
+	}
+	return list
+}
+
+// keyKind is the kind of a family's chart, and the beginning of its path.
+func keyKind(family string) string { return "key-" + family }
+
+// keyFor tells the chart of a key from others of its name.
+const keyFor = "a fault key"
+
+// keyChart is the chart of one key.
+func (b *builder) keyChart(k *tables.FaultKey) wallChart {
+	key := postedKey(k.Posted)
+	c := wallChart{Kind: keyKind(k.Family.ID), Title: k.Family.Name, Where: "Begin at 1. Letters: try in turn until it is gone.", For: keyFor, Key: &key, Names: "answers and remedies",
+		Advice: k.Family.Looks + " None helps: call for help. " + keyLoss(k)}
+	c.Hazard, c.HazardText = "Caution.", b.dangers(actCautions(k.Posted))
+	return c
+}
+
+// keyLoss says what the key on the wall costs over the whole one.
+func keyLoss(k *tables.FaultKey) string {
+	took, more := math.Round(k.Posted.Minutes.Minutes()), math.Round((k.Posted.Minutes - k.Minutes).Minutes())
+	said := fmt.Sprintf("On the mean it takes %.0f\u00a0min", took)
+	if more < 1 {
+		return said + fmt.Sprintf(", as the whole key does on the page %s.", k.Family.Name)
+	}
+	return said + fmt.Sprintf(", %.0f\u00a0min more than the whole key on the page %s.", more, k.Family.Name)
+}
+
+// actCautions are the cautions of all that a key does, in the order of coming to them.
+func actCautions(k *tables.FaultKey) []string {
+	var ids []string
+	for _, s := range k.Steps {
+		for _, id := range s.Act.Cautions {
+			if !slices.Contains(ids, id) {
+				ids = append(ids, id)
+			}
+		}
+	}
+	return ids
+}
+
+// postedKey numbers the checks of a key and letters its remedies, in the order of coming
+// to them. A key that begins with a remedy has one check, that asks nothing.
+func postedKey(k *tables.FaultKey) chartKey {
+	var key chartKey
+	lettered := map[string]string{}
+	letters := func(number int) []string {
+		var list []string
+		for s := k.Step(number); s != nil && s.Act.Kind == tables.RemedyAct; s = k.Step(stillThere(s)) {
+			if lettered[s.Act.ID] == "" {
+				lettered[s.Act.ID] = columnLetter(len(key.Remedies))
+				key.Remedies = append(key.Remedies, keyRemedy{lettered[s.Act.ID], s.Act.Name, s.Act.Do, handTime(s.Act.Takes)})
+			}
+			list = append(list, lettered[s.Act.ID])
+		}
+		return list
+	}
+	numbers := map[int]int{} // of checks, by the key's own numbers
+	for _, s := range k.Steps {
+		if s.Act.Kind == tables.CheckAct {
+			numbers[s.Number] = len(numbers) + 1
+		}
+	}
+	if len(numbers) == 0 {
+		key.Checks = []keyCheck{{Number: 1, Name: "Try in turn", Answers: []keyLead{{Says: "whatever it looks like", Letters: letters(1)}}}}
+	}
+	for _, s := range k.Steps {
+		if s.Act.Kind != tables.CheckAct {
+			continue
+		}
+		c := keyCheck{Number: numbers[s.Number], Name: s.Act.Name, Do: s.Act.Do}
+		if s.Act.Takes > 0 {
+			c.Takes = handTime(s.Act.Takes)
+		}
+		for _, a := range s.Answers {
+			c.Answers = append(c.Answers, keyLead{Says: a.Says, Number: numbers[a.Next], Letters: letters(a.Next)})
+		}
+		key.Checks = append(key.Checks, c)
+	}
+	return key
+}
+
+// stillThere is the number of the step after a remedy that did not help; 0 for a call
+// for help.
+func stillThere(s *tables.FaultStep) int {
+	for _, a := range s.Answers {
+		if a.Next != 0 {
+			return a.Next
+		}
+	}
+	return 0
+}
+
+// columnLetter counts A to Z, then AA, AB and so on.
+func columnLetter(n int) string {
+	if n < 26 {
+		return string(rune('A' + n))
+	}
+	return columnLetter(n/26-1) + columnLetter(n%26)
+}
+
+// Does is how long the check takes and how it is made.
+func (c keyCheck) Does() string { return strings.TrimPrefix(c.Takes+". "+c.Do, ". ") }
+
+// Does is how long the remedy takes and how it is done.
+func (r keyRemedy) Does() string { return r.Takes + ". " + r.Do }
+
+// Leads is what a lead says to those who listen.
+func (l keyLead) Leads() string {
+	switch {
+	case l.Number > 0:
+		return fmt.Sprint(l.Number)
+	case len(l.Letters) > 0:
+		return strings.Join(l.Letters, " ")
+	}
+	return helpLead
+}
+
+// helpLead stands where nothing is left to be tried.
+const helpLead = "call for help"
