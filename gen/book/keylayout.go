@@ -11,13 +11,14 @@ import (
 // answers, some remedies side by side.
 type chartPart interface {
 	height(l chartLayout) float64 // at most, in mm
-	words() []string              // all that it says, for the stamp
+	words() [][]string            // all that it says, for the stamp
 }
 
 // The measures of a key on a wall, in cap heights.
 const (
 	discCaps   = 1.8  // a check's number in its ring
 	boxCaps    = 1.56 // a remedy's letter in its box
+	boxRule    = 0.13 // the rule of either
 	symbolGap  = 0.14 // between one box and the next
 	arrowCaps  = 1.5  // before them
 	symbolCaps = 2.2  // the column of numbers
@@ -46,7 +47,11 @@ func (l keyLead) width() float64 {
 	case l.Number > 0:
 		return arrowCaps + discCaps
 	case len(l.Letters) > 0:
-		return arrowCaps + float64(len(l.Letters))*(boxCaps+symbolGap)
+		w := arrowCaps
+		for _, letter := range l.Letters {
+			w += symbolGap + max(boxCaps, draw.TextWidth(letter)+2*boxRule)
+		}
+		return w
 	}
 	return arrowCaps + mediumCap*draw.TextWidth(helpLead)
 }
@@ -127,18 +132,18 @@ func textHeight(text string, width, size float64) float64 {
 	return float64(linesOf(text, width/size)) * size * em * leading
 }
 
-func (c keyCheck) words() []string {
-	list := []string{fmt.Sprint(c.Number), c.Name, c.Do, c.Takes}
+func (c keyCheck) words() [][]string {
+	list := [][]string{{fmt.Sprint(c.Number), c.Name, c.Do, c.Takes}}
 	for _, a := range c.Answers {
-		list = append(list, a.Says, a.Leads())
+		list = append(list, []string{a.Says, a.Leads()})
 	}
 	return list
 }
 
-func (r keyRemedies) words() []string {
-	var list []string
+func (r keyRemedies) words() [][]string {
+	var list [][]string
 	for _, one := range r {
-		list = append(list, one.Letter, one.Name, one.Do, one.Takes)
+		list = append(list, []string{one.Letter, one.Name, one.Do, one.Takes})
 	}
 	return list
 }
