@@ -22,7 +22,8 @@ const (
 	symbolGap  = 0.14 // between one box and the next
 	arrowCaps  = 1.5  // before them
 	symbolCaps = 2.2  // the column of numbers
-	answerPad  = 0.05 // over and under an answer
+	answerPad  = 0.04 // over and under an answer
+	partRule   = 0.08 // between checks, and over the remedies
 	doCaps     = 14   // the least width of how a check is made, beside its name
 	actPad     = 0.12 // over and under a check's name
 	cureCaps   = 18   // the least width of a remedy
@@ -98,7 +99,7 @@ func (c keyCheck) height(l chartLayout) float64 {
 	width, _ := l.Paper.content()
 	width -= symbolCaps
 	name := min(draw.TextWidth(c.Name)+underGap, width-doCaps)
-	h := 2*actPad + max(discCaps, textHeight(c.Name, name, 1), textHeight(c.Does(), (width-name-nameGap)/draw.RegularShare, smallEm))
+	h := partRule + 2*actPad + max(discCaps, textHeight(c.Name, name, 1), textHeight(c.Does(), (width-name-nameGap)/draw.RegularShare, smallEm))
 	for _, a := range c.Answers {
 		symbol := boxCaps
 		if a.Number > 0 {
@@ -123,6 +124,9 @@ func (r keyRemedies) height(l chartLayout) float64 {
 		used := draw.TextWidth(one.Name+" ")*mediumCap - width*float64(lines-1)
 		after := linesFrom(max(0, used)/smallEm, one.Does(), width/smallEm/draw.RegularShare) - 1
 		h = max(h, boxCaps, float64(lines)*mediumCap*em*leading+float64(after)*smallEm*em*leading)
+	}
+	if r[0].Letter == remedyLetter(0) {
+		h += partRule
 	}
 	return (h+2*curePad)*l.Paper.Cap + ruleMM
 }
