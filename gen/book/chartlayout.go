@@ -158,10 +158,16 @@ func (r chartRow) height(l chartLayout) float64 {
 	for _, c := range r.Cells {
 		h = max(h, c.height())
 	}
-	if r.Picture != "" {
-		h = max(h, pictureCaps/draw.GrainPictureShape)
-	}
 	return (h+2*rowPadCaps)*l.Paper.Cap + ruleMM
+}
+
+// height is that of the row, or of its picture if that is higher.
+func (r picturedRow) height(l chartLayout) float64 {
+	h := r.chartRow.height(l)
+	if r.Picture != "" {
+		h = max(h, (pictureCaps/draw.GrainPictureShape+2*rowPadCaps)*l.Paper.Cap+ruleMM)
+	}
+	return h
 }
 
 // room is what is left for rows, in mm.
@@ -201,8 +207,8 @@ func (l chartLayout) CSS() string {
 		{"title", l.title * p.Cap}, {"groups", l.groups * p.Cap}, {"heads", headCaps * p.Cap}, {"foot", l.foot * p.Cap},
 		{"row-pad", rowPadCaps * p.Cap}, {"under-gap", underGap * p.Cap}, {"name-gap", nameGap * p.Cap}, {"group-gap", groupGap * p.Cap}, {"group-pad", groupPad * p.Cap},
 		{"rule", ruleMM}, {"mark", markCaps * p.Cap},
-		{"disc", discCaps * p.Cap}, {"box", boxCaps * p.Cap}, {"symbol", symbolCaps * p.Cap}, {"symbol-gap", symbolGap * p.Cap}, {"arrow", arrowCaps * p.Cap},
-		{"answer-pad", answerPad * p.Cap}, {"do", doCaps * p.Cap}, {"act-pad", actPad * p.Cap}, {"cure-symbol", cureSymbol * p.Cap}, {"cure-gap", cureGap * p.Cap}, {"cure-pad", curePad * p.Cap},
+		{"disc", discCaps * p.Cap}, {"box", boxCaps * p.Cap}, {"box-rule", boxRule * p.Cap}, {"symbol", symbolCaps * p.Cap}, {"symbol-gap", symbolGap * p.Cap}, {"arrow", arrowCaps * p.Cap},
+		{"answer-pad", answerPad * p.Cap}, {"part-rule", partRule * p.Cap}, {"do", doCaps * p.Cap}, {"act-pad", actPad * p.Cap}, {"cure-symbol", cureSymbol * p.Cap}, {"cure-gap", cureGap * p.Cap}, {"cure-pad", curePad * p.Cap},
 	} {
 		fmt.Fprintf(&b, "  --%s: %smm;\n", v.name, decimals(v.mm, 2))
 	}

@@ -16,8 +16,9 @@ type wallChart struct {
 	Groups             []chartGroup // labels over the heads
 	Heads              []gridHead
 	Rows               []chartRow
-	Key                *chartKey // in place of a table
-	Advice             string    // how to read it
+	Pictures           []template.HTML // one beside each row's words, or none at all
+	Key                *chartKey       // in place of a table
+	Advice             string          // how to read it
 	Hazard, HazardText string
 	Names              string // what the smaller lines under names are
 
@@ -41,7 +42,6 @@ type chartGroup struct {
 type chartRow struct {
 	Name, Under string
 	Cells       []chartCell
-	Picture     template.HTML // beside its words; in a chart without cells
 }
 
 // chartCell is one value, of a line or more, or a verdict in its place.
@@ -152,8 +152,16 @@ func (b *builder) sheets(chart wallChart, p paper) []wallChart {
 }
 
 // Pictured says that the chart has pictures beside its words.
-func (c wallChart) Pictured() bool {
-	return slices.ContainsFunc(c.Rows, func(r chartRow) bool { return r.Picture != "" })
+func (c wallChart) Pictured() bool { return len(c.Pictures) > 0 }
+
+// picturedRow is a row with a picture, which may be empty, beside its words.
+type picturedRow struct {
+	chartRow
+	Picture template.HTML
+}
+
+func (r picturedRow) words() [][]string {
+	return append(r.chartRow.words(), []string{string(r.Picture)})
 }
 
 // parts are what a chart's sheets are made of: the rows of its table, or what its key has.
@@ -164,6 +172,9 @@ func (c wallChart) parts(l chartLayout) []chartPart {
 	list := make([]chartPart, len(c.Rows))
 	for i, r := range c.Rows {
 		list[i] = r
+		if c.Pictured() {
+			list[i] = picturedRow{r, c.Pictures[i]}
+		}
 	}
 	return list
 }
@@ -208,18 +219,23 @@ func (c wallChart) stamp() string {
 		put(h.Top, h.Under)
 	}
 	for _, p := range c.Parts {
-		put(p.words()...)
+		for _, words := range p.words() {
+			put(words...)
+		}
 	}
 	return stamp(parts...)
 }
 
 // words are all that a row says.
-func (r chartRow) words() []string {
-	list := []string{r.Name, r.Under, string(r.Picture)}
+func (r chartRow) words() [][]string {
+	list := [][]string{{r.Name, r.Under}}
 	for _, cell := range r.Cells {
-		list = append(list, "", cell.Verdict, cell.Word)
+		list = append(list, []string{"", cell.Verdict})
+		if cell.Word != "" {
+			list = append(list, []string{cell.Word})
+		}
 		for _, line := range cell.Lines {
-			list = append(list, line.Text, line.Under)
+			list = append(list, []string{line.Text, line.Under})
 		}
 	}
 	return list

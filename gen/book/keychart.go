@@ -99,11 +99,11 @@ func actCautions(k *tables.FaultKey) []string {
 func postedKey(k *tables.FaultKey) chartKey {
 	var key chartKey
 	lettered := map[string]string{}
-	letters := func(number int) []string {
+	inTurn := func(number int) []string {
 		var list []string
 		for s := k.Step(number); s != nil && s.Act.Kind == tables.RemedyAct; s = k.Step(stillThere(s)) {
 			if lettered[s.Act.ID] == "" {
-				lettered[s.Act.ID] = columnLetter(len(key.Remedies))
+				lettered[s.Act.ID] = remedyLetter(len(key.Remedies))
 				key.Remedies = append(key.Remedies, keyRemedy{lettered[s.Act.ID], s.Act.Name, s.Act.Do, handTime(s.Act.Takes)})
 			}
 			list = append(list, lettered[s.Act.ID])
@@ -117,7 +117,7 @@ func postedKey(k *tables.FaultKey) chartKey {
 		}
 	}
 	if len(numbers) == 0 {
-		key.Checks = []keyCheck{{Number: 1, Name: "Try in turn", Answers: []keyLead{{Says: "whatever it looks like", Letters: letters(1)}}}}
+		key.Checks = []keyCheck{{Number: 1, Name: "Try in turn", Answers: []keyLead{{Says: "whatever it looks like", Letters: inTurn(1)}}}}
 	}
 	for _, s := range k.Steps {
 		if s.Act.Kind != tables.CheckAct {
@@ -128,7 +128,7 @@ func postedKey(k *tables.FaultKey) chartKey {
 			c.Takes = handTime(s.Act.Takes)
 		}
 		for _, a := range s.Answers {
-			c.Answers = append(c.Answers, keyLead{Says: a.Says, Number: numbers[a.Next], Letters: letters(a.Next)})
+			c.Answers = append(c.Answers, keyLead{Says: a.Says, Number: numbers[a.Next], Letters: inTurn(a.Next)})
 		}
 		key.Checks = append(key.Checks, c)
 	}
@@ -146,12 +146,15 @@ func stillThere(s *tables.FaultStep) int {
 	return 0
 }
 
-// columnLetter counts A to Z, then AA, AB and so on.
-func columnLetter(n int) string {
-	if n < 26 {
-		return string(rune('A' + n))
+// letters are those of remedies: none looks like a figure from two metres off.
+const letters = "ABCDEFGHJKLMNPQRSTUVWXYZ"
+
+// remedyLetter counts A to Z without I and O, then AA, AB and so on.
+func remedyLetter(n int) string {
+	if n < len(letters) {
+		return letters[n : n+1]
 	}
-	return columnLetter(n/26-1) + columnLetter(n%26)
+	return remedyLetter(n/len(letters)-1) + remedyLetter(n%len(letters))
 }
 
 // Does is how long the check takes and how it is made.

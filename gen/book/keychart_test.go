@@ -131,10 +131,10 @@ func TestKeySheets(t *testing.T) {
 	for _, n := range []int{1, 4, 12, 40} {
 		key := chartKey{Checks: []keyCheck{{Number: 1, Name: strings.Repeat("Look at it ", 1+n%3), Do: strings.Repeat("as the card says ", n/2), Answers: []keyLead{{Says: strings.Repeat("it is round ", n/2+1), Number: 2}, {Says: "nothing"}}}, {Number: 2, Name: "Press"}}}
 		for i := range n {
-			letter := columnLetter(i)
+			letter := remedyLetter(i)
 			key.Remedies = append(key.Remedies, keyRemedy{letter, strings.Repeat("Wipe ", 1+i%5), strings.Repeat("as the card says ", i%9), "6 min"})
 			if i < 8 {
-				key.Checks[1].Answers = append(key.Checks[1].Answers, keyLead{Says: strings.Repeat("it is firm and square ", 1+n/4), Letters: []string{letter}})
+				key.Checks[1].Answers = append(key.Checks[1].Answers, keyLead{Says: strings.Repeat("it is firm and square ", 1+n/3), Letters: []string{letter}})
 			}
 		}
 		c := wallChart{Kind: keyKind("test"), Title: "Test", Key: &key}
@@ -149,8 +149,8 @@ func TestKeySheets(t *testing.T) {
 			t.Errorf("the check of %d answers fits a sheet, and nothing is parted", n)
 		}
 	}
-	if a, z, aa := columnLetter(0), columnLetter(25), columnLetter(26); a != "A" || z != "Z" || aa != "AA" {
-		t.Errorf("letters %s, %s, %s", a, z, aa)
+	if a, j, z, aa := remedyLetter(0), remedyLetter(8), remedyLetter(23), remedyLetter(24); a+j+z+aa != "AJZAA" {
+		t.Errorf("letters %s, %s, %s, %s", a, j, z, aa)
 	}
 }
 

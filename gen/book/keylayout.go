@@ -11,17 +11,19 @@ import (
 // answers, some remedies side by side.
 type chartPart interface {
 	height(l chartLayout) float64 // at most, in mm
-	words() []string              // all that it says, for the stamp
+	words() [][]string            // all that it says, for the stamp
 }
 
 // The measures of a key on a wall, in cap heights.
 const (
 	discCaps   = 1.8  // a check's number in its ring
 	boxCaps    = 1.56 // a remedy's letter in its box
+	boxRule    = 0.13 // the rule of either
 	symbolGap  = 0.14 // between one box and the next
 	arrowCaps  = 1.5  // before them
 	symbolCaps = 2.2  // the column of numbers
-	answerPad  = 0.05 // over and under an answer
+	answerPad  = 0.04 // over and under an answer
+	partRule   = 0.08 // between checks, and over the remedies
 	doCaps     = 14   // the least width of how a check is made, beside its name
 	actPad     = 0.12 // over and under a check's name
 	cureCaps   = 18   // the least width of a remedy
@@ -46,7 +48,11 @@ func (l keyLead) width() float64 {
 	case l.Number > 0:
 		return arrowCaps + discCaps
 	case len(l.Letters) > 0:
-		return arrowCaps + float64(len(l.Letters))*(boxCaps+symbolGap)
+		w := arrowCaps
+		for _, letter := range l.Letters {
+			w += symbolGap + max(boxCaps, draw.TextWidth(letter)+2*boxRule)
+		}
+		return w
 	}
 	return arrowCaps + mediumCap*draw.TextWidth(helpLead)
 }
@@ -93,7 +99,7 @@ func (c keyCheck) height(l chartLayout) float64 {
 	width, _ := l.Paper.content()
 	width -= symbolCaps
 	name := min(draw.TextWidth(c.Name)+underGap, width-doCaps)
-	h := 2*actPad + max(discCaps, textHeight(c.Name, name, 1), textHeight(c.Does(), (width-name-nameGap)/draw.RegularShare, smallEm))
+	h := partRule + 2*actPad + max(discCaps, textHeight(c.Name, name, 1), textHeight(c.Does(), (width-name-nameGap)/draw.RegularShare, smallEm))
 	for _, a := range c.Answers {
 		symbol := boxCaps
 		if a.Number > 0 {
@@ -119,6 +125,9 @@ func (r keyRemedies) height(l chartLayout) float64 {
 		after := linesFrom(max(0, used)/smallEm, one.Does(), width/smallEm/draw.RegularShare) - 1
 		h = max(h, boxCaps, float64(lines)*mediumCap*em*leading+float64(after)*smallEm*em*leading)
 	}
+	if r[0].Letter == remedyLetter(0) {
+		h += partRule
+	}
 	return (h+2*curePad)*l.Paper.Cap + ruleMM
 }
 
@@ -127,18 +136,18 @@ func textHeight(text string, width, size float64) float64 {
 	return float64(linesOf(text, width/size)) * size * em * leading
 }
 
-func (c keyCheck) words() []string {
-	list := []string{fmt.Sprint(c.Number), c.Name, c.Do, c.Takes}
+func (c keyCheck) words() [][]string {
+	list := [][]string{{fmt.Sprint(c.Number), c.Name, c.Do, c.Takes}}
 	for _, a := range c.Answers {
-		list = append(list, a.Says, a.Leads())
+		list = append(list, []string{a.Says, a.Leads()})
 	}
 	return list
 }
 
-func (r keyRemedies) words() []string {
-	var list []string
+func (r keyRemedies) words() [][]string {
+	var list [][]string
 	for _, one := range r {
-		list = append(list, one.Letter, one.Name, one.Do, one.Takes)
+		list = append(list, []string{one.Letter, one.Name, one.Do, one.Takes})
 	}
 	return list
 }

@@ -3,8 +3,10 @@ package book
 import (
 	"fmt"
 	"html/template"
+	"slices"
 
 	"laydown/gen/book/draw"
+	"laydown/gen/shop"
 )
 
 // noticeCharts are the charts in words that the shop has written: a row for each step.
@@ -13,11 +15,16 @@ func (b *builder) noticeCharts() []wallChart {
 	for _, n := range b.shop.Front.Charts.Notices {
 		c := wallChart{Kind: "notice-" + slug(n.Name), Title: n.Name, Where: n.Where, Advice: n.Advice, First: "Step", Names: "the rest"}
 		for i, s := range n.Steps {
-			r := chartRow{Name: s.Do, Under: s.How, Picture: b.grainPicture(c.Kind, s.Picture)}
+			r := chartRow{Name: s.Do, Under: s.How}
 			if n.Counted {
 				r.Name = fmt.Sprintf("%d\u00a0\u00a0%s", i+1, s.Do)
 			}
 			c.Rows = append(c.Rows, r)
+		}
+		if slices.ContainsFunc(n.Steps, func(s shop.Step) bool { return s.Picture != "" }) {
+			for _, s := range n.Steps {
+				c.Pictures = append(c.Pictures, b.grainPicture(c.Kind, s.Picture))
+			}
 		}
 		if caution := b.shop.Caution(n.Caution.ID); caution != nil {
 			c.Hazard, c.HazardText = caution.Name+".", caution.Says
