@@ -134,7 +134,7 @@ func TestKeySheets(t *testing.T) {
 			letter := remedyLetter(i)
 			key.Remedies = append(key.Remedies, keyRemedy{letter, strings.Repeat("Wipe ", 1+i%5), strings.Repeat("as the card says ", i%9), "6 min"})
 			if i < 8 {
-				key.Checks[1].Answers = append(key.Checks[1].Answers, keyLead{Says: strings.Repeat("it is firm and square ", 1+n/3), Letters: []string{letter}})
+				key.Checks[1].Answers = append(key.Checks[1].Answers, keyLead{Says: strings.Repeat("it is firm and square ", 1+n/2), Letters: []string{letter}})
 			}
 		}
 		c := wallChart{Kind: keyKind("test"), Title: "Test", Key: &key}
