@@ -84,7 +84,11 @@ func writePlan(w io.Writer, t *tables.Tables, p tables.Plan) error {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s\n", strings.ToUpper(string(p.Verdict)))
 	for _, r := range p.Reasons {
-		fmt.Fprintf(&b, "  %s\n", r.Text)
+		word := string(r.Verdict)
+		if r.Test {
+			word = "test"
+		}
+		fmt.Fprintf(&b, "  %-8s%s\n", word, r.Text)
 	}
 	b.WriteString("\n")
 	line := func(name, text string) {

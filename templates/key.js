@@ -69,12 +69,11 @@
   function showCauses(belief, before) {
     const order = belief.map((_, i) => i).sort((a, b) => belief[b] - belief[a] || a - b).filter((i) => belief[i] >= 0.005 || before[i] >= 0.005);
     $('walk-causes').replaceChildren(...order.slice(0, 8).map((i) => {
-      const li = make('li'), p = make('p'), bar = make('meter');
-      p.append(make('b', key.causes[i]), ' ', make('span', percent(belief[i]), 'share'));
-      if (Math.abs(belief[i] - before[i]) >= 0.005) p.append(' ', make('small', 'was ' + percent(before[i])));
+      const li = make('li'), bar = make('meter'), share = make('span', percent(belief[i]), 'share');
+      if (Math.abs(belief[i] - before[i]) >= 0.005) share.append(' ', make('small', 'was ' + percent(before[i])));
       bar.min = 0; bar.max = 1; bar.value = belief[i];
       bar.setAttribute('aria-label', key.causes[i]);
-      li.append(p, bar);
+      li.append(make('b', key.causes[i]), bar, share);
       return li;
     }));
   }
@@ -108,7 +107,7 @@
     else if (end === 'help') $('walk-now').replaceChildren(make('p', 'Call for help. What is left is dearer to look for than to ask.', 'walk-act'));
     else $('walk-now').replaceChildren(make('p', 'Gone. Write the cause into the log, so that the next key knows it.', 'walk-act'));
     showCauses(belief, met.length ? met[met.length - 1].belief : belief);
-    $('walk-back').disabled = $('walk-again').disabled = met.length === 0;
+    $('walk-back').parentElement.hidden = met.length === 0;
     if (focus) $('walk-now').focus({ preventScroll: true });
   }
 

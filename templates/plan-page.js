@@ -170,7 +170,32 @@
     $('a-heat-link').parentElement.hidden = !plan.window;
   }
 
+  // The page takes the job for its title, and the answer goes before the form.
+  function entitle(j) {
+    const chosen = (id) => $(id).selectedOptions[0].textContent.trim();
+    const lower = (text) => text.charAt(0).toLowerCase() + text.slice(1);
+    const title = upper(chosen('ink')) + ', on ' + chosen('medium');
+    let print = 'under ' + chosen('film') + '. ' + upper(j.coverage) + ' coverage, ' + lower(chosen('storage')) + ' in ' + lower(chosen('room'));
+    if (j.printed === 'unknown') print += ', printed nobody knows when';
+    else if (j.printed) print += ', since ' + when(j.printed).big + ' on ' + when(j.printed).date;
+    if (j.history) print += ' (' + j.history + ')';
+    const run = [chosen('laminator')];
+    if (j.speed) run.push('at ' + j.speed);
+    if (j.sheet) run.push('sheet ' + j.sheet + ', grain ' + j.grain);
+    if (j.back !== 'open') run.push('back ' + chosen('back'));
+    if (j.stackRH) run.push(j.stackRH + ' in the stack');
+    if (j.pieces) run.push(j.pieces + ' good pieces');
+    document.querySelector('h1').textContent = title;
+    document.querySelector('.lead').textContent = print + '. ' + upper(run.join(', ')) + '.';
+    document.title = document.title.replace(/^.* · /, title + ' · ');
+    if ($('answer').nextElementSibling !== form) {
+      form.before($('answer'));
+      form.prepend(make('h2', 'This job, or another'));
+    }
+  }
+
   function show(plan, j) {
+    entitle(j);
     $('a-verdict').textContent = WORDS[plan.verdict];
     for (const el of document.querySelectorAll('.marks [data-verdict]')) el.hidden = el.dataset.verdict !== plan.verdict;
     ready(plan, j);
@@ -178,7 +203,7 @@
     handOver(plan);
     fill($('a-reasons'), plan.reasons.map((r) => {
       const li = make('li');
-      li.append(mark(r.verdict), ' ', make('b', WORDS[r.verdict] + '. '), upper(r.text));
+      li.append(r.test ? make('span', '', 'tickbox') : mark(r.verdict), ' ', make('b', (r.test ? 'Test' : WORDS[r.verdict]) + '. '), upper(r.text));
       return li;
     }));
     const films = laydownPlan.data().films;
@@ -258,7 +283,7 @@
   // ---- answering
 
   let turn = 0;
-  function answer() {
+  function answer(asked) {
     const j = job(), mine = ++turn;
     const missing = ['ink', 'medium', 'film'].filter((name) => !j[name]);
     if (missing.length > 0) {
@@ -272,6 +297,10 @@
       if (mine !== turn) return;
       show(laydownPlan.answer(j), j);
       remember(j);
+      if (asked) {
+        $('answer').focus({ preventScroll: true });
+        scrollTo(0, 0);
+      }
     }).catch((fault) => {
       if (mine !== turn) return;
       $('answer').hidden = true;
@@ -317,11 +346,11 @@
     }, () => { /* the answer says that the file is missing */ });
   }
 
-  form.addEventListener('submit', (ev) => { ev.preventDefault(); answer(); });
+  form.addEventListener('submit', (ev) => { ev.preventDefault(); answer(true); });
   form.addEventListener('change', (ev) => {
     if (ev.target.id === 'ink') sortMedia();
     if (ev.target.id === 'laminator') {
-      listSpeeds('').then(answer);
+      listSpeeds('').then(() => answer());
       return;
     }
     if (ev.target.id === 'unknown') $('printed').disabled = $('unknown').checked;
@@ -332,6 +361,6 @@
   $('printed').disabled = $('unknown').checked;
   sortMedia();
   const asks = new URLSearchParams(location.search).get('speed') || '';
-  if (told) listSpeeds(asks).then(answer);
+  if (told) listSpeeds(asks).then(() => answer());
   else listSpeeds(asks);
 })();

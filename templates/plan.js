@@ -366,7 +366,7 @@
       among(rule.media, rule.medium_classes, r.medium.id, r.medium.class) &&
       ((rule.coverages || []).length === 0 || rule.coverages.includes(r.coverage)));
     const reasons = found.map((rule) => ({
-      verdict: rule.verdict === 'test' ? 'go' : rule.verdict, text: rule.why, source: rule.source,
+      verdict: rule.verdict === 'test' ? 'go' : rule.verdict, test: rule.verdict === 'test' || undefined, text: rule.why, source: rule.source,
     }));
     return { reasons, verdict: worst(reasons), test: found.some((rule) => rule.verdict === 'test') };
   }
@@ -589,7 +589,7 @@
   function judgeFilm(plan, r, because) {
     const p = pair(r, r.film);
     p.reasons.forEach(because);
-    if (p.test) because({ verdict: 'go', text: data.phrases['test-first'] });
+    if (p.test) because({ verdict: 'go', test: true, text: data.phrases['test-first'] });
     const wrong = misfits(r);
     wrong.forEach(because);
     judgeHeat(plan, r, wrong.length > 0, because);
@@ -746,6 +746,7 @@
     judgeFilm(plan, r, because);
     judgeWait(plan, r, because);
     promise(plan, r);
+    plan.reasons.sort((a, b) => data.verdicts.indexOf(b.verdict) - data.verdicts.indexOf(a.verdict));
     plan.evidence = evidenceOf(plan, r);
     plan.faults = likely(plan.evidence);
     return plan;

@@ -759,8 +759,14 @@
     if (best === 0) return;
     for (const e of named) score.set(e, (score.get(e) || 0) + x.steps.name);
     a.all = best === items.length;
-    a.hits = [...count.keys()].filter((e) => count.get(e) === best || (!a.all && 2 * count.get(e) >= best))
-      .sort((l, r) => count.get(r) - count.get(l) || score.get(r) - score.get(l) || l - r).slice(0, most);
+    const long = items.length >= x.steps.sentence;
+    const worth = (e) => {
+      if (!long) return score.get(e);
+      const points = score.get(e) * count.get(e) ** 2;
+      return count.get(e) === items.length ? points + Math.floor(points / 2) : points;
+    };
+    a.hits = [...count.keys()].filter((e) => count.get(e) === best || ((long || !a.all) && 2 * count.get(e) >= best))
+      .sort((l, r) => (long ? 0 : count.get(r) - count.get(l)) || worth(r) - worth(l) || l - r).slice(0, most);
   }
 
   // ---- Where the words stand ------------------------------------------------

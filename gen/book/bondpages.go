@@ -42,7 +42,7 @@ func (b *builder) bondPages() {
 		by[run{v.Film, v.Laminator}] = append(by[run{v.Film, v.Laminator}], v)
 	}
 	links := list{Name: "Print by print", Lead: "Every ink on every medium.", Columns: true}
-	starts := grid{ID: "starts", Caption: "Where a test strip begins: tension of the film and load of the nip", Corner: "film, machine", Wide: true,
+	starts := grid{ID: "starts", Caption: "Where a test strip begins: tension of the film and load of the nip", Corner: "film, machine", Wide: true, Roomy: true,
 		Heads: []gridHead{{Top: "tension", Under: "per width"}, {Top: "pull", Under: "over the film’s width"}, {Top: "nip load", Under: "per width"}, {Top: "nip pressure", Under: "mean"}, {Top: "clears", Under: "prints of all"}}}
 	for _, f := range b.shop.Films {
 		for _, ref := range f.RunsOn {
@@ -101,7 +101,7 @@ const newtonsInPoundForce = 4.4482216152605
 // bondPage is every print under a film in a machine: media down, inks across.
 func (b *builder) bondPage(path string, f *shop.Film, machine *shop.Laminator, values []tables.BondValue) casesPage {
 	p := casesPage{Said: bondSaid, Back: filmLink(f)}
-	g := grid{ID: "bond", Caption: "What becomes of silvering", Corner: quantity.Both(machine.Usual.Best) + "; " + b.usualClimate(), Wide: true}
+	g := grid{ID: "bond", Caption: "What becomes of silvering", Corner: quantity.Both(machine.Usual.Best) + "; " + b.usualClimate(), Wide: true, Upright: true}
 	var inks []*shop.Ink
 	for _, ink := range b.shop.Inks {
 		for _, v := range values {
@@ -142,7 +142,9 @@ func (b *builder) bondPage(path string, f *shop.Film, machine *shop.Laminator, v
 }
 
 func bondCell(v tables.BondValue) gridCell {
-	c := gridCell{Text: bondWords[v.Class], Under: fmt.Sprintf("%.0f\u00a0%%", v.AfterNip.Percent()), Href: "#" + bondID(v)}
+	// The columns are narrow: where it must, the long word breaks in its joint.
+	word := strings.Replace(bondWords[v.Class], "overnight", "over\u00adnight", 1)
+	c := gridCell{Text: word, Under: fmt.Sprintf("%.0f\u00a0%%", v.AfterNip.Percent()), Href: "#" + bondID(v)}
 	if !v.Certain {
 		c.Sign += "u"
 	}

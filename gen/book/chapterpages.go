@@ -23,7 +23,7 @@ func (b *builder) chapterPages() {
 		if i+1 < len(b.chapters) {
 			d.Next = b.chapters[i+1]
 		}
-		b.add(page{Path: c.Page, Kind: "chapter", Title: c.Title, Lead: c.Summary, Tab: b.thumb(c), Data: d, Found: "chapter"})
+		b.add(page{Path: c.Page, Kind: "chapter", Title: c.Title, Lead: c.Summary, Tab: b.thumb(c), Data: d, Found: "chapter", Aside: c.Reference})
 	}
 	b.add(page{Path: "chapters/index.html", Kind: "chapters", Title: "Learn", Lead: "Read in order once. Each chapter ends with questions.", Tab: "Learn", Data: learnPage{b.chapters, b.learnForms()}, Found: "list", Also: []string{"training"}})
 }

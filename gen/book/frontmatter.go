@@ -16,6 +16,8 @@ type front struct {
 	Summary string
 	Order   int
 	Minutes int // to read
+	// Reference is for looking things up behind the scenes: the search offers it last.
+	Reference bool
 }
 
 // readFront reads the lines between the two rules at a chapter's head, one
@@ -78,8 +80,13 @@ func readFrontLine(f *front, line string, here shop.Pos, seen map[string]bool, p
 		f.Order = wholeNumber(key, value, here, p)
 	case "minutes":
 		f.Minutes = wholeNumber(key, value, here, p)
+	case "reference":
+		f.Reference = value == "yes"
+		if value != "yes" && value != "no" {
+			p.add(here, fmt.Sprintf("reference: %q is neither yes nor no", value))
+		}
 	default:
-		p.add(here, fmt.Sprintf("unknown key %s: a chapter has title, thumb, order, summary and minutes", key))
+		p.add(here, fmt.Sprintf("unknown key %s: a chapter has title, thumb, order, summary, minutes and reference", key))
 	}
 }
 

@@ -20,6 +20,7 @@ type grid struct {
 	Wide    bool   // needs the whole width
 	More    *way   // to a larger table
 	Roomy   bool   // its cells hold words: on a narrow screen it scrolls before they break
+	Upright bool   // its heads are names longer than its columns are wide: they stand on end
 }
 
 type gridHead struct{ Top, Under, Href string }

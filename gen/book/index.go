@@ -45,13 +45,16 @@ func entriesOf(v view) []search.Entry {
 	parts := sections(string(v.Main))
 	list := []search.Entry{{URL: v.Path, Title: v.Title, Section: v.Tab, Kind: v.Found,
 		Text: strings.TrimSpace(v.Lead + " " + parts[0].Text), Also: v.Also, Weight: v.Weight}}
+	if v.Found == "list" && v.Weight == 0 {
+		list[0].Weight = asideWeight // it has the words of all that it leads to
+	}
 	for _, s := range parts[1:] {
 		if s.ID == "data" { // only heads the sheets under it
 			continue
 		}
 		e := search.Entry{URL: v.Path + "#" + s.ID, Title: s.Title, Section: v.Title, Kind: v.Found, Text: s.Text}
-		if v.Found == "list" {
-			e.Weight = listWeight
+		if v.Found == "list" || v.Aside || s.ID == checkID {
+			e.Weight = asideWeight
 		}
 		list = append(list, e)
 	}
@@ -72,8 +75,12 @@ func nameSigns(list []search.Entry, path string, signs []faultSign) {
 	}
 }
 
-// listWeight puts the headings of pages that only lead on behind others.
-const listWeight = 0.7
+// asideWeight puts headings behind others: of pages that only lead on, of reference
+// chapters, and of a chapter's questions, which have its answers' words.
+const asideWeight = 0.7
+
+// checkID is the heading of a chapter's questions, as every chapter of ours has it.
+const checkID = "check"
 
 // signWeight puts a fault's look before other headings.
 const signWeight = 1.4

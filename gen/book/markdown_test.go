@@ -74,7 +74,8 @@ func TestFrontMatterProblems(t *testing.T) {
 		{"none at all", "Text.\n", []string{"1:1: a chapter begins with a line ---, then title: and the rest, then a line ---"}},
 		{"without an end", "---\ntitle: A\n", []string{"1:1: the chapter's head has no line --- at its end"}},
 		{"without a title", "---\nsummary: B\n---\n", []string{"1:1: the chapter has no title"}},
-		{"an unknown key", "---\ntitle: A\nsummary: B\nauthor: me\n---\n", []string{"4:1: unknown key author: a chapter has title, thumb, order, summary and minutes"}},
+		{"an unknown key", "---\ntitle: A\nsummary: B\nauthor: me\n---\n", []string{"4:1: unknown key author: a chapter has title, thumb, order, summary, minutes and reference"}},
+		{"a reference that is no choice", "---\ntitle: A\nsummary: B\nreference: perhaps\n---\n", []string{`4:1: reference: "perhaps" is neither yes nor no`}},
 		{"a key twice", "---\ntitle: A\nsummary: B\ntitle: C\n---\n", []string{"4:1: title is given twice"}},
 		{"an order in words", "---\ntitle: A\nsummary: B\norder: first\n---\n", []string{`4:1: order: "first" is not a whole number`}},
 	}

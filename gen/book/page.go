@@ -28,6 +28,7 @@ type page struct {
 	Found  string   // what a hit of the search says it is: ink, chapter …; empty keeps it out
 	Also   []string // other names
 	Weight float64
+	Aside  bool // its headings come behind those of other pages
 
 	main template.HTML
 }

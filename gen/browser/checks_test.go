@@ -10,14 +10,15 @@ import (
 	"github.com/chromedp/chromedp/kb"
 )
 
-// overflow looks for pages that scroll sideways, at several window widths.
+// overflow looks for pages that scroll sideways, and for words that run out of their
+// cell of a table, at several window widths.
 func (b *tab) overflow(widths ...int64) []string {
 	b.t.Helper()
-	look := script(b.t, "overflow.js")
+	look, cells := script(b.t, "overflow.js"), script(b.t, "cells.js")
 	var faults []string
 	for _, w := range widths {
 		b.size(w, 800)
-		for _, f := range eval[[]string](b, look) {
+		for _, f := range append(eval[[]string](b, look), eval[[]string](b, cells)...) {
 			faults = append(faults, fmt.Sprintf("at %d px: %s", w, f))
 		}
 	}
@@ -56,6 +57,20 @@ func (b *tab) axe() []string {
 	return eval[[]string](b, script(b.t, "axe.js"))
 }
 
+// contrast judges the words and lines of the page's drawings in the scheme that
+// holds now. Shortened pages lack some of them.
+func (b *tab) contrast() []string {
+	b.t.Helper()
+	b.colours()
+	return eval[[]string](b, script(b.t, "contrast.js"))
+}
+
+// colours puts the arithmetic with colours into the page, for scripts that need it.
+func (b *tab) colours() {
+	b.t.Helper()
+	eval[chromedp.Void](b, script(b.t, "colours.js"))
+}
+
 // keyboard walks the page with the Tab key: it must reach everything that can be
 // used, once round and no trap, and show where it is. most limits the walk.
 func (b *tab) keyboard(most int) []string {
@@ -66,6 +81,7 @@ func (b *tab) keyboard(most int) []string {
 		Fault  string `json:"fault"`
 		Fields int    `json:"fields"`
 	}
+	b.colours()
 	look := script(b.t, "stop.js")
 	want := eval[int](b, script(b.t, "stops.js"))
 	if want == 0 {
@@ -83,6 +99,9 @@ func (b *tab) keyboard(most int) []string {
 				break
 			}
 			continue
+		}
+		if s.Number == last && want == 1 {
+			break // once round a page with one thing to use
 		}
 		if s.Number == last {
 			// A date is one thing with several fields; nothing else is.

@@ -25,6 +25,7 @@ func TestFiles(t *testing.T) {
 func checkTree(tree fs.FS, start string) []string {
 	pages := map[string]*page{}
 	files := map[string]bool{}
+	styles := map[string]string{}
 	var faults []string
 	err := fs.WalkDir(tree, ".", func(name string, e fs.DirEntry, err error) error {
 		if err != nil || e.IsDir() {
@@ -36,6 +37,11 @@ func checkTree(tree fs.FS, start string) []string {
 			pages[name] = readPage(tree, name)
 		case ".css":
 			faults = append(faults, checkStyle(tree, name)...)
+			data, err := fs.ReadFile(tree, name)
+			if err != nil {
+				return err
+			}
+			styles[name] = styleNote.ReplaceAllString(string(data), "")
 		case ".js", ".svg", ".csv", ".json":
 			faults = append(faults, checkLeftovers(tree, name)...)
 		}
@@ -44,6 +50,7 @@ func checkTree(tree fs.FS, start string) []string {
 	if err != nil {
 		faults = append(faults, err.Error())
 	}
+	faults = append(faults, checkProperties(styles)...)
 	reached := map[string]bool{}
 	for _, p := range pages {
 		for _, r := range p.idrefs {
@@ -156,6 +163,31 @@ func checkLeftovers(tree fs.FS, name string) []string {
 }
 
 var dataLeftovers = regexp.MustCompile(`%![a-zA-Z]\((?:[\w.*\[\]]+=|MISSING|BADINDEX)\S*|%!\(EXTRA |[:,]\s*(?:NaN|[+-]?Inf)\b|ZgotmplZ|file:///\S*`)
+
+var (
+	propertySet  = regexp.MustCompile(`(--[\w-]+)\s*:`)
+	propertyUsed = regexp.MustCompile(`var\(\s*(--[\w-]+)\s*\)`)
+)
+
+// checkProperties looks for custom properties that no style sheet sets: what uses
+// one falls back without a word, a colour to that of what is around it.
+func checkProperties(styles map[string]string) []string {
+	set := map[string]bool{}
+	for _, text := range styles {
+		for _, m := range propertySet.FindAllStringSubmatch(text, -1) {
+			set[m[1]] = true
+		}
+	}
+	var faults []string
+	for name, text := range styles {
+		for _, m := range propertyUsed.FindAllStringSubmatch(text, -1) {
+			if !set[m[1]] {
+				faults = append(faults, fmt.Sprintf("%s: var(%s): no style sheet sets it", name, m[1]))
+			}
+		}
+	}
+	return faults
+}
 
 var (
 	styleURL    = regexp.MustCompile(`url\(\s*['"]?([^)'"]*)`)

@@ -10,6 +10,7 @@ import (
 	"strings"
 	"sync"
 	"testing"
+	"time"
 )
 
 // tabs is how many pages are looked at side by side.
@@ -19,6 +20,7 @@ const tabs = 3
 func sweep(t *testing.T, pages []string, look func(b *tab, page string) []string) {
 	t.Helper()
 	next := make(chan string)
+	start := time.Now()
 	var group sync.WaitGroup
 	for range min(tabs, len(pages)) {
 		b := newTab(t, handbook(t))
@@ -36,7 +38,10 @@ func sweep(t *testing.T, pages []string, look func(b *tab, page string) []string
 			}
 		})
 	}
-	for _, p := range pages {
+	for i, p := range pages {
+		if i > 0 && i%100 == 0 {
+			t.Logf("%d of %d after %.0f s", i, len(pages), time.Since(start).Seconds())
+		}
 		next <- p
 	}
 	close(next)
@@ -56,11 +61,30 @@ func (b *tab) fresh(page string, width int64, scheme string) {
 // a kind come from one template with other numbers in it; all of them take half an hour.
 const mostAlike = 6
 
+// everything tells whether no sample is to be taken.
+func everything() bool { return os.Getenv("LAYDOWN_ALL") != "" }
+
+// chosen are the pages whose path holds what LAYDOWN_ALL says, or all where it says
+// just 1: LAYDOWN_ALL=tables/bond looks at the tables of the bond again.
+func chosen(pages []string) []string {
+	part := os.Getenv("LAYDOWN_ALL")
+	if part == "1" {
+		return pages
+	}
+	var list []string
+	for _, p := range pages {
+		if strings.Contains(p, part) {
+			list = append(list, p)
+		}
+	}
+	return list
+}
+
 // sampled are pages of every kind: all of a kind that has few, and of one that has many
 // some that are spread over it, the first and the last with them.
 func sampled(pages []string) []string {
-	if os.Getenv("LAYDOWN_ALL") != "" {
-		return pages
+	if everything() {
+		return chosen(pages)
 	}
 	by := map[string][]string{}
 	for _, p := range pages {
@@ -85,56 +109,80 @@ func sampled(pages []string) []string {
 }
 
 // TestEveryPage: pages of every kind, and with LAYDOWN_ALL every single page, once: no
-// complaint, no request, no violation of accessibility, no sideways scrolling.
+// complaint, no request, no violation of accessibility, no sideways scrolling, drawings
+// that can be read in both schemes, and on paper nothing shrunk or cut off.
 func TestEveryPage(t *testing.T) {
 	pages := sampled(pagesOf(t, handbook(t)))
 	t.Logf("%d pages", len(pages))
 	sweep(t, pages, func(b *tab, page string) []string {
 		b.fresh(page, 1024, "light")
 		faults := b.settled()
-		faults = append(faults, b.reflow(page, 360, 600, 1024)...)
+		faults = append(faults, b.reflow(page, 360, 600, 1024, 1600)...)
+		faults = append(faults, b.onPaper(page)...)
+		for _, scheme := range []string{"dark", "light"} {
+			b.scheme(scheme)
+			for _, f := range b.contrast() {
+				faults = append(faults, scheme+": "+f)
+			}
+		}
+		b.size(1024, 800)
 		b.shorten()
 		faults = append(faults, b.axe()...)
 		return append(faults, b.taken()...)
 	})
 }
 
-// TestEveryKindOfPage: the smallest page of every kind, thoroughly: both schemes,
-// three widths and 400 % zoom, keyboard, movement, and without script.
-func TestEveryKindOfPage(t *testing.T) {
+// TestThoroughly: the smallest page of every kind, and with LAYDOWN_ALL every page:
+// both schemes, three widths and 400 % zoom, keyboard, movement, and without script.
+func TestThoroughly(t *testing.T) {
 	dir := handbook(t)
-	smallest := map[string]string{}
-	size := map[string]int64{}
-	for _, p := range pagesOf(t, dir) {
-		info, err := os.Stat(filepath.Join(dir, filepath.FromSlash(p)))
-		if err != nil {
-			t.Fatal(err)
-		}
-		if k := kindOf(p); smallest[k] == "" || info.Size() < size[k] {
-			smallest[k], size[k] = p, info.Size()
-		}
+	pages := pagesOf(t, dir)
+	if everything() {
+		pages = chosen(pages)
+	} else {
+		pages = smallest(t, dir, pages)
 	}
-	pages := slices.Sorted(maps.Values(smallest))
+	t.Logf("%d pages", len(pages))
 	sweep(t, pages, func(b *tab, page string) []string {
 		var faults []string
-		for _, scheme := range []string{"light", "dark"} {
+		for _, scheme := range []string{"dark", "light"} {
 			b.fresh(page, 1024, scheme)
 			b.shorten()
-			for _, width := range []int64{600, 1024, 1280} {
+			for _, width := range []int64{600, 1024, 1600} {
 				b.size(width, 800)
 				for _, f := range b.axe() {
 					faults = append(faults, fmt.Sprintf("%s, %d px: %s", scheme, width, f))
 				}
 			}
+			b.size(1024, 800)
+			for _, f := range b.keyboard(120) {
+				faults = append(faults, scheme+": "+f)
+			}
+			faults = append(faults, b.taken()...)
 		}
 		// 400 % zoom of a window of 1280 px is 320 px (WCAG 2.2, criterion 1.4.10).
 		b.fresh(page, 1024, "light")
 		faults = append(faults, b.reflow(page, 320, 1280)...)
 		faults = append(faults, b.motion()...)
-		b.size(1024, 800)
-		faults = append(faults, b.keyboard(120)...)
 		return append(faults, b.withoutScript(page)...)
 	})
+}
+
+// smallest are the smallest pages of every kind.
+func smallest(t testing.TB, dir string, pages []string) []string {
+	t.Helper()
+	least := map[string]string{}
+	size := map[string]int64{}
+	for _, p := range pages {
+		info, err := os.Stat(filepath.Join(dir, filepath.FromSlash(p)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if k := kindOf(p); least[k] == "" || info.Size() < size[k] {
+			least[k], size[k] = p, info.Size()
+		}
+	}
+	return slices.Sorted(maps.Values(least))
 }
 
 // reflow looks for sideways scrolling, but on wall charts: on the screen they are

@@ -87,7 +87,7 @@ func (b *tab) wallChart(page string) []string {
 	if !ok {
 		return []string{"the name of the chart tells no paper"}
 	}
-	sizes, _ := b.print()
+	sizes, pdf := b.print()
 	sheets := max(1, eval[int](b, `document.querySelectorAll(".wall").length`))
 	var faults []string
 	if len(sizes) != sheets {
@@ -108,7 +108,70 @@ func (b *tab) wallChart(page string) []string {
 	if len(faults) > 0 {
 		return faults
 	}
+	faults = append(faults, fontFaults(pdfTool(b.t, "pdffonts", pdf))...)
+	faults = append(faults, missing(eval[[]string](b, script(b.t, "words.js")), pdfTool(b.t, "pdftotext", pdf, "-"))...)
 	return append(faults, b.sheetFits(page, want, upright)...)
+}
+
+// fontFaults reads what pdffonts prints: a line for each font, its name and kind, and
+// after them whether it is embedded, in part, with a map to Unicode, and its object's
+// two numbers. Another machine shows a font that is not embedded as it likes, and
+// without the map no words can be looked for or copied.
+func fontFaults(out string) []string {
+	lines := strings.Split(strings.TrimSpace(out), "\n")
+	if len(lines) < 3 { // two lines of heading
+		return []string{"no font in the PDF: its text is not kept as text"}
+	}
+	var faults []string
+	for _, line := range lines[2:] {
+		f := strings.Fields(line)
+		if len(f) < 6 {
+			faults = append(faults, fmt.Sprintf("pdffonts: %q cannot be read", line))
+			continue
+		}
+		if f[len(f)-5] != "yes" {
+			faults = append(faults, fmt.Sprintf("the font %s is not embedded", f[0]))
+		}
+		if f[len(f)-3] != "yes" {
+			faults = append(faults, fmt.Sprintf("the font %s has no map to Unicode", f[0]))
+		}
+	}
+	return faults
+}
+
+// missing are the texts that are not on paper.
+func missing(texts []string, paper string) []string {
+	paper = plain(paper)
+	var faults []string
+	for _, text := range texts {
+		if !strings.Contains(paper, plain(text)) {
+			faults = append(faults, fmt.Sprintf("%q is not in the PDF as text", text))
+		}
+	}
+	return faults
+}
+
+// onPaper lays an ordinary page out for both usual papers and looks for what print
+// would shrink, cut off or hide. Wall charts and forms have a paper of their own,
+// and the training book is A4 only: their tests print them.
+func (b *tab) onPaper(page string) []string {
+	b.t.Helper()
+	if _, _, chart := paperOf(page); chart || page == "training.html" || path.Dir(page) == "forms" && page != "forms/index.html" {
+		return nil
+	}
+	defer b.media("", "light")
+	b.media("print", "light")
+	var faults []string
+	for _, name := range []string{"a4", "letter"} {
+		p := papers[name]
+		m := pageMargins(os.DirFS(b.dir), page, p)
+		px := 96 / inch
+		b.size(int64((p.width-m[1]-m[3])*px), int64((p.height-m[0]-m[2])*px))
+		for _, f := range append(eval[[]string](b, script(b.t, "sheet.js")), eval[[]string](b, script(b.t, "cells.js"))...) {
+			faults = append(faults, "on "+name+": "+f)
+		}
+	}
+	return faults
 }
 
 // sheetFits lays the page out as it will be printed, in a window of the paper

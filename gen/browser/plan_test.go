@@ -267,6 +267,12 @@ func TestPlanIsATicket(t *testing.T) {
 	b := open(t, "plan.html?ink=toner-dry&medium=coated-silk-150&film=thermal-pp-gloss-27&laminator=sheet-fed&sheet=320x450+mm&grain=long&now=2026-11-25T09:00&printed=2026-11-24T08:00")
 	defer b.quiet()
 	b.until("!document.getElementById('answer').hidden")
+	if title := eval[string](b, "document.querySelector('h1').textContent"); title != "Dry toner, no fuser oil, on coated paper, silk, 150 g/m²" {
+		t.Errorf("the page has the title %q, not the job", title)
+	}
+	if !eval[bool](b, "Boolean(document.getElementById('answer').compareDocumentPosition(document.getElementById('plan-form')) & Node.DOCUMENT_POSITION_FOLLOWING)") {
+		t.Error("the answer does not come before the form")
+	}
 	if sizes, _ := b.print(); len(sizes) != 1 {
 		t.Errorf("prints on %d sheets, want 1", len(sizes))
 	}

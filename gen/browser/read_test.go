@@ -137,6 +137,9 @@ func (p *page) element(name string, attrs []xml.Attr) {
 			if kind == "module" {
 				p.fault("script %s is a module: browsers do not load modules from files", src)
 			}
+			if _, ok := get("defer"); !ok {
+				p.fault("script %s holds the page up until it is read: give it defer", src)
+			}
 			for _, bad := range []string{"integrity", "crossorigin"} {
 				if _, ok := get(bad); ok {
 					p.fault("script %s has %s: browsers then do not load it from files", src, bad)

@@ -72,7 +72,7 @@ func (x *listing) check(a *modelAct, s state, w []float64, left int) checked {
 			}
 		}
 		var of []int
-		together, of = share(together, costs)
+		together, of = share(together, costs, left)
 		ofThis = append(ofThis, of)
 	}
 	made := checked{cost: a.spend(w, sum(w)) + together[left], lines: make([]int, len(a.leads))}

@@ -47,6 +47,7 @@ func (l *loader) checkMeaning(s *Shop) {
 		c.coverageOrder(ink)
 		c.residueBelowLoad(ink)
 		c.leastWithinWait(ink)
+		c.hollow("relief", ink.Relief, "relief_width", ink.ReliefWidth)
 		c.makersCaseExists(ink)
 	}
 	for _, m := range s.Media {
@@ -54,6 +55,7 @@ func (l *loader) checkMeaning(s *Shop) {
 		c.sheetHasLength(m)
 		c.layerWithinMedium(m)
 		c.openBackHasResistance(m)
+		c.hollow("texture", m.Texture, "texture_width", m.TextureWidth)
 		c.dryingWhereNeeded(m)
 	}
 	for _, f := range s.Films {

@@ -1,5 +1,7 @@
 package shop
 
+import "laydown/gen/quantity"
+
 // Densities that a medium for printing can have, in kg/m³: below are foams,
 // above are metals and stone. Bulky board and canvas lie near 500, filled vinyl
 // near 1400. Common practice, no source.
@@ -70,5 +72,16 @@ func (c *checker) dryingWhereNeeded(r *Medium) {
 			c.say(ref.Pos, "ink %s dries by evaporation, and medium %s has no drying: write absorbing_thickness, mobility and back under drying", quote(ink.ID), quote(r.ID))
 			return
 		}
+	}
+}
+
+// hollow: what is said of the hollows in a face is said whole. An adhesive fills them by
+// their depth and their width.
+func (c *checker) hollow(depthKey string, depth Value[quantity.Length], widthKey string, width Value[quantity.Length]) {
+	switch {
+	case depth.Set && !width.Set:
+		c.say(depth.Pos, "%s, %s, is a depth without a width: write %s, how wide the hollows are", depthKey, depth.Text, widthKey)
+	case width.Set && !depth.Set:
+		c.say(width.Pos, "%s, %s, is a width without a depth: write %s, how deep the hollows are", widthKey, width.Text, depthKey)
 	}
 }

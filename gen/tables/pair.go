@@ -37,7 +37,7 @@ func (t *Tables) pair(ink *shop.Ink, medium *shop.Medium, film *shop.Film, cover
 		case "refuse":
 			r.Verdict = Refuse
 		default:
-			r.Verdict = Go
+			r.Verdict, r.Test = Go, true
 			answer.Test = true
 		}
 		answer.Verdict = answer.Verdict.Worse(r.Verdict)

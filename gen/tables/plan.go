@@ -3,6 +3,7 @@ package tables
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"time"
 
@@ -40,6 +41,7 @@ func (t *Tables) Plan(job Job) (Plan, error) {
 	if err := t.promise(&p, r); err != nil {
 		return Plan{}, err
 	}
+	slices.SortStableFunc(p.Reasons, func(a, b Reason) int { return rank[b.Verdict] - rank[a.Verdict] })
 	p.Evidence = p.weighed(r, texts)
 	p.Faults = t.likely(p.Evidence)
 	return p, nil
@@ -59,7 +61,7 @@ func (t *Tables) judgeFilm(p *Plan, r request) (texts laminateTexts, err error) 
 		p.because(reason)
 	}
 	if pair.Test {
-		p.because(Reason{Verdict: Go, Text: phrases["test-first"]})
+		p.because(Reason{Verdict: Go, Test: true, Text: phrases["test-first"]})
 	}
 	misfits := r.misfits()
 	for _, m := range misfits {

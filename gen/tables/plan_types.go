@@ -25,7 +25,7 @@ type Job struct {
 // null and say why.
 type Plan struct {
 	Verdict Verdict  `json:"verdict"`
-	Reasons []Reason `json:"reasons"`
+	Reasons []Reason `json:"reasons"` // the worst first
 	// WaitHours is the whole wait from printing, as the job is kept; null
 	// when it hardly dries, with WaitReason.
 	WaitHours  *float64 `json:"wait_hours"`
@@ -71,6 +71,7 @@ type Plan struct {
 // Reason is one ground of the verdict.
 type Reason struct {
 	Verdict Verdict `json:"verdict"`
+	Test    bool    `json:"test,omitempty"` // it asks for a test first; with Go
 	Text    string  `json:"text"`
 	Source  string  `json:"source,omitempty"`
 }

@@ -17,6 +17,11 @@ const (
 	byFar    = 40 // a group, by the beginning of one of its words; a quantity at the end of the reach
 )
 
+// sentence is the number of items from which on a query is read as a sentence. Of a few
+// words each was meant; of a sentence some are only said, and an entry that lacks one of
+// them may be the better one.
+const sentence = 3
+
 // item is one thing the query asks for: a word, a phrase or a quantity.
 type item struct {
 	typed  string
@@ -390,9 +395,11 @@ func (x *Index) offers(near []string, read string) []string {
 	return out
 }
 
-// rank puts the entries with most items first, then those with most points,
-// to which those whose whole name was typed add a share. It leaves out entries that lack an item if others have all, and those that have
-// less than half of what the best one has.
+// rank puts the entries with most items first, then those with most points, to which
+// those whose whole name was typed add a share. It leaves out entries that lack an item if
+// others have all, and those that have less than half of what the best one has. In a
+// sentence points count with the square of the number of items, half as much again where
+// none is lacking, and an entry may lack some.
 func (x *Index) rank(items []item, named []int, most int) (hits []Hit, all bool) {
 	count, score := make([]int, len(x.entries)), make([]int, len(x.entries))
 	best := 0
@@ -410,12 +417,26 @@ func (x *Index) rank(items []item, named []int, most int) (hits []Hit, all bool)
 		score[e] += scale * wholeName
 	}
 	all = best == len(items)
+	long := len(items) >= sentence
+	worth := func(e int) int {
+		if long {
+			points := score[e] * count[e] * count[e]
+			if count[e] == len(items) {
+				points += points / 2
+			}
+			return points
+		}
+		return score[e]
+	}
 	for e, x := range x.entries {
-		if count[e] == best || !all && 2*count[e] >= best {
-			hits = append(hits, Hit{Entry: e, URL: x.URL, Title: x.Title, Score: score[e]})
+		if count[e] == best || (long || !all) && count[e] > 0 && 2*count[e] >= best {
+			hits = append(hits, Hit{Entry: e, URL: x.URL, Title: x.Title, Score: worth(e)})
 		}
 	}
 	slices.SortStableFunc(hits, func(a, b Hit) int {
+		if long {
+			return b.Score - a.Score
+		}
 		return cmp.Or(count[b.Entry]-count[a.Entry], b.Score-a.Score)
 	})
 	return hits[:min(len(hits), max(most, 0))], all

@@ -69,7 +69,7 @@ const (
 // JSON. Equal books give equal bytes.
 func (x *Index) Script() []byte {
 	p := packed{Fold: foldTable, Stop: strings.Join(stopWords, " "), Pounds: pounds, Bases: bases, Repeating: strings.Join(repeating, " "), Digits: digits46,
-		Steps: map[string]int{"ratio": ratioSteps, "ratioReach": ratioReach, "degree": degreeSteps, "degreeReach": degreeReach, "name": scale * wholeName},
+		Steps: map[string]int{"ratio": ratioSteps, "ratioReach": ratioReach, "degree": degreeSteps, "degreeReach": degreeReach, "name": scale * wholeName, "sentence": sentence},
 		Words: packWords(x.words), Stamps: x.stamps, Edition: x.edition, Groups: x.packGroups(), Entries: x.packEntries()}
 	for _, m := range measures {
 		p.Measures = append(p.Measures, []any{m.shown, m.kind, m.factor, m.offset, m.names, append([]string{}, m.to...)})
