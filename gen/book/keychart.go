@@ -2,10 +2,12 @@ package book
 
 import (
 	"fmt"
+	"html/template"
 	"math"
 	"slices"
 	"strings"
 
+	"laydown/gen/shop"
 	"laydown/gen/tables"
 )
 
@@ -28,6 +30,7 @@ type keyCheck struct {
 // help.
 type keyLead struct {
 	Says    string
+	Drawing template.HTML // how it looks; where the data has none, none
 	Number  int
 	Letters []string
 }
@@ -65,10 +68,33 @@ const keyFor = "a fault key"
 // keyChart is the chart of one key.
 func (b *builder) keyChart(k *tables.FaultKey) wallChart {
 	key := postedKey(k.Posted)
+	b.drawAnswers(&key, k.Family)
 	c := wallChart{Kind: keyKind(k.Family.ID), Title: k.Family.Name, Where: "Begin at 1. Letters: try in turn until it is gone.", For: keyFor, Key: &key, Names: "answers and remedies",
 		Advice: k.Family.Looks + " None helps: call for help. " + keyLoss(k)}
 	c.Hazard, c.HazardText = "Caution.", b.dangers(actCautions(k.Posted))
 	return c
+}
+
+// drawAnswers puts beside the answers of a key the drawings that its family has of them.
+func (b *builder) drawAnswers(key *chartKey, f *shop.FaultFamily) {
+	for i := range key.Checks {
+		for j := range key.Checks[i].Answers {
+			a := &key.Checks[i].Answers[j]
+			a.Drawing = b.faultDrawing(fmt.Sprintf("%s-%d-%d", f.ID, i+1, j+1), drawingOf(f, key.Checks[i].Name, a.Says))
+		}
+	}
+}
+
+// drawingOf names the drawing of what a check can show; empty where there is none.
+func drawingOf(f *shop.FaultFamily, check, says string) string {
+	for _, c := range f.Checks {
+		for _, o := range c.Outcomes {
+			if c.Name == check && o.Says == says {
+				return o.Drawing
+			}
+		}
+	}
+	return ""
 }
 
 // keyLoss says what the key on the wall costs over the whole one.

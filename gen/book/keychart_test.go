@@ -61,6 +61,18 @@ func TestPostedKey(t *testing.T) {
 	}
 }
 
+// TestAnswersDrawn: an answer has the drawing that its family has of it, or none.
+func TestAnswersDrawn(t *testing.T) {
+	b := &builder{problems: &problems{}}
+	f := &shop.FaultFamily{Checks: []shop.FaultCheck{{Name: "Look", Outcomes: []shop.Outcome{{Says: "round", Drawing: "bubbles-pin"}, {Says: "flat"}}}}}
+	key := postedKey(smallKey())
+	b.drawAnswers(&key, f)
+	a := key.Checks[0].Answers
+	if !strings.Contains(string(a[0].Drawing), "<svg") || a[1].Drawing != "" || key.Checks[1].Answers[0].Drawing != "" {
+		t.Errorf("drawn: %.60q, %q, %q", a[0].Drawing, a[1].Drawing, key.Checks[1].Answers[0].Drawing)
+	}
+}
+
 // TestKeyLoss: the chart says what it costs over the whole key, in whole minutes.
 func TestKeyLoss(t *testing.T) {
 	k := &tables.FaultKey{Family: &shop.FaultFamily{}, Minutes: 37.4 * quantity.Minute, Posted: smallKey()}
@@ -134,7 +146,7 @@ func TestKeySheets(t *testing.T) {
 			letter := remedyLetter(i)
 			key.Remedies = append(key.Remedies, keyRemedy{letter, strings.Repeat("Wipe ", 1+i%5), strings.Repeat("as the card says ", i%9), "6 min"})
 			if i < 8 {
-				key.Checks[1].Answers = append(key.Checks[1].Answers, keyLead{Says: strings.Repeat("it is firm and square ", 1+n/3), Letters: []string{letter}})
+				key.Checks[1].Answers = append(key.Checks[1].Answers, keyLead{Says: strings.Repeat("it is firm and square ", 1+n/2), Letters: []string{letter}})
 			}
 		}
 		c := wallChart{Kind: keyKind("test"), Title: "Test", Key: &key}

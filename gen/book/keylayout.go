@@ -16,20 +16,21 @@ type chartPart interface {
 
 // The measures of a key on a wall, in cap heights.
 const (
-	discCaps   = 1.8  // a check's number in its ring
-	boxCaps    = 1.56 // a remedy's letter in its box
-	boxRule    = 0.13 // the rule of either
-	symbolGap  = 0.14 // between one box and the next
-	arrowCaps  = 1.5  // before them
-	symbolCaps = 2.2  // the column of numbers
-	answerPad  = 0.04 // over and under an answer
-	partRule   = 0.08 // between checks, and over the remedies
-	doCaps     = 14   // the least width of how a check is made, beside its name
-	actPad     = 0.12 // over and under a check's name
-	cureCaps   = 18   // the least width of a remedy
-	cureSymbol = 1.9  // the column of letters beside what to do
-	cureGap    = 0.9  // between remedies side by side
-	curePad    = 0.12 // over and under a remedy
+	discCaps    = 1.8  // a check's number in its ring
+	boxCaps     = 1.56 // a remedy's letter in its box
+	drawingCaps = 1.9  // the width of an answer's drawing, in the column of numbers
+	boxRule     = 0.13 // the rule of either
+	symbolGap   = 0.14 // between one box and the next
+	arrowCaps   = 1.5  // before them
+	symbolCaps  = 2.2  // the column of numbers
+	answerPad   = 0.04 // over and under an answer
+	partRule    = 0.08 // between checks, and over the remedies
+	doCaps      = 14   // the least width of how a check is made, beside its name
+	actPad      = 0.12 // over and under a check's name
+	cureCaps    = 18   // the least width of a remedy
+	cureSymbol  = 1.9  // the column of letters beside what to do
+	cureGap     = 0.9  // between remedies side by side
+	curePad     = 0.12 // over and under a remedy
 )
 
 // leadsWidth is what the widest lead of a key takes.
@@ -105,6 +106,9 @@ func (c keyCheck) height(l chartLayout) float64 {
 		if a.Number > 0 {
 			symbol = discCaps
 		}
+		if a.Drawing != "" {
+			symbol = max(symbol, drawingCaps*draw.FaultShape)
+		}
 		h += 2*answerPad + max(symbol, textHeight(a.Says, (l.names-symbolCaps-nameGap)/draw.RegularShare, mediumCap))
 	}
 	return h*l.Paper.Cap + ruleMM*float64(len(c.Answers)+1)
@@ -139,7 +143,7 @@ func textHeight(text string, width, size float64) float64 {
 func (c keyCheck) words() [][]string {
 	list := [][]string{{fmt.Sprint(c.Number), c.Name, c.Do, c.Takes}}
 	for _, a := range c.Answers {
-		list = append(list, []string{a.Says, a.Leads()})
+		list = append(list, []string{a.Says, a.Leads(), string(a.Drawing)})
 	}
 	return list
 }

@@ -34,6 +34,9 @@ func Fault(id, name string) (template.HTML, bool) {
 	return "", false
 }
 
+// FaultShape is the height of the drawings of faults over their width.
+const FaultShape = faultHeight / faultWidth
+
 // FaultNames lists the drawings of faults by name, in order.
 func FaultNames() []string {
 	names := make([]string, len(faults))
