@@ -75,11 +75,11 @@ func (b *builder) faultPages() {
 		f := k.Family
 		p := b.faultPage(k)
 		index.Families = append(index.Families, faultEntry{Href: "/faults/" + f.ID + ".html", Name: f.Name, Looks: f.Looks, Drawing: b.faultDrawing("family-"+f.ID, f.Drawing), Also: signNames(f)})
-		b.add(page{Path: "faults/" + f.ID + ".html", Kind: "fault", Title: f.Name, Lead: f.Looks, Tab: "Faults", Scripts: []string{"key.js"}, Data: p,
+		b.add(page{Path: "faults/" + f.ID + ".html", Kind: "fault", Title: f.Name, Lead: f.Looks, Tab: "Faults", Styles: []string{"faults.css"}, Scripts: []string{"key.js"}, Data: p,
 			Found: "fault", Also: f.Also, Weight: 1.4})
 		b.keyScript(k)
 	}
-	b.add(page{Path: "faults/index.html", Kind: "faults", Title: "A fault in hand", Lead: "Which of these does it look like? Each leads to the shortest way to a cure.", Tab: "Faults", Data: index,
+	b.add(page{Path: "faults/index.html", Kind: "faults", Title: "A fault in hand", Lead: "Which of these does it look like? Each leads to the shortest way to a cure.", Tab: "Faults", Styles: []string{"faults.css"}, Data: index,
 		Found: "list", Also: []string{"troubleshooting", "what went wrong", "problem", "defect"}})
 }
 

@@ -54,7 +54,7 @@ func (b *builder) frontPages() {
 	b.add(page{Path: "index.html", Kind: "front", Title: b.shop.Front.Name, Lead: "The bench book: what to wait for, what to lay over it, and why.", Data: frontPage{b.chartGrid()}})
 	b.add(page{Path: "plan.html", Kind: "plan", Title: "Job plan", Lead: "Is this print ready, and what goes over it?", Tab: "Plan",
 		Styles: []string{"plan.css"}, Scripts: []string{"plan.js", "plan-page.js"}, Data: b.planPage(), Found: "plan", Also: []string{"job ticket", "ready by", "can I laminate"}, Weight: 1.5})
-	b.add(page{Path: "search.html", Kind: "search", Title: "Ask the book", Lead: "An ink, a film, a fault, a temperature: slang and slips are understood."})
+	b.add(page{Path: "search.html", Kind: "search", Title: "Ask the book", Lead: "An ink, a film, a fault, a temperature: slang and slips are understood.", Styles: []string{"search.css"}})
 	b.add(page{Path: "sources.html", Kind: "sources", Title: "Sources", Lead: "Where every value in this edition comes from, and what that is worth.", Data: b.sourceGroups()})
 }
 
