@@ -208,7 +208,7 @@ func (l chartLayout) CSS() string {
 		{"row-pad", rowPadCaps * p.Cap}, {"under-gap", underGap * p.Cap}, {"name-gap", nameGap * p.Cap}, {"group-gap", groupGap * p.Cap}, {"group-pad", groupPad * p.Cap},
 		{"rule", ruleMM}, {"mark", markCaps * p.Cap},
 		{"disc", discCaps * p.Cap}, {"box", boxCaps * p.Cap}, {"drawing", drawingCaps * p.Cap}, {"box-rule", boxRule * p.Cap}, {"symbol", symbolCaps * p.Cap}, {"symbol-gap", symbolGap * p.Cap}, {"arrow", arrowCaps * p.Cap},
-		{"answer-pad", answerPad * p.Cap}, {"part-rule", partRule * p.Cap}, {"do", doCaps * p.Cap}, {"act-pad", actPad * p.Cap}, {"cure-symbol", cureSymbol * p.Cap}, {"cure-gap", cureGap * p.Cap}, {"cure-pad", curePad * p.Cap},
+		{"answer-pad", answerPad * p.Cap}, {"part-rule", partRule * p.Cap}, {"do", doCaps * p.Cap}, {"do-gap", doGap * p.Cap}, {"act-pad", actPad * p.Cap}, {"cure-symbol", cureSymbol * p.Cap}, {"cure-gap", cureGap * p.Cap}, {"cure-pad", curePad * p.Cap},
 	} {
 		fmt.Fprintf(&b, "  --%s: %smm;\n", v.name, decimals(v.mm, 2))
 	}

@@ -26,7 +26,8 @@ const (
 	answerPad   = 0.04 // over and under an answer
 	partRule    = 0.08 // between checks, and over the remedies
 	doCaps      = 14   // the least width of how a check is made, beside its name
-	actPad      = 0.12 // over and under a check's name
+	doGap       = 1.2  // between the two
+	actPad      = 0.10 // over and under a check's name
 	cureCaps    = 18   // the least width of a remedy
 	cureSymbol  = 1.9  // the column of letters beside what to do
 	cureGap     = 0.9  // between remedies side by side
@@ -100,7 +101,7 @@ func (c keyCheck) height(l chartLayout) float64 {
 	width, _ := l.Paper.content()
 	width -= symbolCaps
 	name := min(draw.TextWidth(c.Name)+underGap, width-doCaps)
-	h := partRule + 2*actPad + max(discCaps, textHeight(c.Name, name, 1), textHeight(c.Does(), (width-name-nameGap)/draw.RegularShare, smallEm))
+	h := partRule + 2*actPad + max(discCaps, textHeight(c.Name, name, 1), textHeight(c.Does(), (width-name-doGap)/draw.RegularShare, smallEm))
 	for _, a := range c.Answers {
 		symbol := boxCaps
 		if a.Number > 0 {
