@@ -24,7 +24,7 @@ var bondWords = map[string]string{
 }
 
 // bondSaid explains the words.
-const bondSaid = "Air that the adhesive has not yet pushed out of the print’s relief looks silver. “Clears” is gone behind the nip, “overnight” within 16 h as it lies, “stays” will not go by itself. Under the word: the share of the relief that is filled behind the nip. Viscosities are known to a factor of ten."
+var bondSaid = "Air that the adhesive has not yet pushed out of the print’s relief looks silver. “Clears” is gone behind the nip, “overnight” within " + quantity.Metric(tables.Overnight) + " as it lies, “stays” will not go by itself. Under the word: the share of the relief that is filled behind the nip. Viscosities are known to a factor of ten."
 
 // bondPages adds the table of bonds and a page for each film in each machine.
 func (b *builder) bondPages() {
@@ -61,7 +61,7 @@ func (b *builder) bondPages() {
 		}
 	}
 	b.add(page{Path: "tables/bond.html", Kind: "cases", Title: "Bond and silvering", Lead: "Where tension and pressure begin, and whether silvering clears by itself.", Tab: "Tables",
-		Data:  casesPage{Said: bondSaid + " " + strings.Join(tables.StartCautions(), " "), Caution: b.cautions(shop.NipCaution, shop.HotRollerCaution), CSV: "/tables/bond.csv", JSON: "/tables/bond.json", Grids: []grid{starts}, Links: &links},
+		Data:  casesPage{Said: bondSaid, Rules: tables.StartCautions(), Caution: b.cautions(shop.NipCaution, shop.HotRollerCaution), CSV: "/tables/bond.csv", JSON: "/tables/bond.json", Grids: []grid{starts}, Links: &links},
 		Found: "table", Also: []string{"silvering", "silver specks", "tension", "pressure", "wet out", "start settings", "brake"}})
 	b.export("tables/bond.csv", func(w io.Writer) error { return tables.WriteBondsCSV(w, all) })
 	b.export("tables/bond.json", func(w io.Writer) error { return tables.WriteBondsJSON(w, all) })

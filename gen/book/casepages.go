@@ -13,6 +13,7 @@ type casesPage struct {
 	CSV, JSON string
 	Back      *way
 	Caution   template.HTML // what is said beside the usual cautions
+	Rules     []string      // for whoever takes a number to the machine
 	Drawing   template.HTML
 	Grids     []grid
 	Links     *list

@@ -350,5 +350,8 @@ func (t *Tables) Start(filmID, machineID string) (StartSettings, bool) {
 	return StartSettings{filmID, machineID, tension, float64(tension) * float64(width), machine.NipLoad.Best, mean}, true
 }
 
+// Overnight is how long silvering is left to clear by itself.
+const Overnight = bond.Overnight
+
 // StartCautions go with every start setting.
 func StartCautions() []string { return bond.Cautions }
