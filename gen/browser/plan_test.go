@@ -287,3 +287,34 @@ func TestPlanIsATicket(t *testing.T) {
 		t.Error("the recent plans are not forgotten")
 	}
 }
+
+// What scripts show is held to what pages are held to: a plan that is answered and a
+// fault key some steps on.
+func TestAnsweredPages(t *testing.T) {
+	for page, shown := range map[string]string{
+		"plan.html?ink=toner-dry&medium=coated-silk-150&film=thermal-pp-gloss-27&laminator=sheet-fed&now=2026-11-25T09:00&printed=2026-11-24T08:00": "!document.getElementById('answer').hidden",
+		"plan.html?ink=eco-solvent&medium=vinyl-cast&film=thermal-pet-gloss-75&now=2026-11-25T09:00&printed=unknown":                                "!document.getElementById('answer').hidden",
+		"plan.html?ink=aqueous-dye&medium=banner&film=cold-pp-matt":                                                                                 "!document.getElementById('answer').hidden",
+		"faults/bubbles.html#at=later": "document.getElementById('walk-done').children.length === 1",
+	} {
+		t.Run(page, func(t *testing.T) {
+			b := newTab(t, handbook(t))
+			for _, scheme := range []string{"light", "dark"} {
+				b.fresh(page, 1024, scheme)
+				b.until(shown)
+				b.shorten()
+				faults := b.settled()
+				for _, width := range []int64{600, 1024, 1600} {
+					b.size(width, 800)
+					faults = append(faults, b.axe()...)
+				}
+				faults = append(faults, b.overflow(320, 360, 600, 1024, 1600)...)
+				b.size(1024, 800)
+				faults = append(faults, b.keyboard(120)...)
+				for _, f := range append(faults, b.taken()...) {
+					t.Errorf("%s: %s", scheme, f)
+				}
+			}
+		})
+	}
+}
