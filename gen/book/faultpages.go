@@ -131,7 +131,7 @@ func (b *builder) faultPage(k *tables.FaultKey) faultPage {
 	}
 	p.StepSaid = fmt.Sprintf("It takes %s on the mean.", handTime(printed.Minutes))
 	if k.Short != nil {
-		p.StepSaid = fmt.Sprintf("It is the best key of so few steps, and takes %s on the mean: %s more than the longer one above, which the page steps through.", handTime(printed.Minutes), handTime(max(printed.Minutes-k.Minutes, 0)))
+		p.StepSaid = fmt.Sprintf("It is the best key of so few steps that was found, and takes %s on the mean: %s more than the longer one above, which the page steps through.", handTime(printed.Minutes), handTime(max(printed.Minutes-k.Minutes, 0)))
 	}
 	p.Tree = draw.Key("key-"+f.ID, "Key: "+lowerFirst(f.Name), fmt.Sprintf("The %d steps of the key in numbers, as a tree from left to right.", len(printed.Steps)), keyNode(printed, 1))
 	for _, c := range f.Checks {

@@ -27,7 +27,7 @@ type FaultKey struct {
 	States int
 	// Cases of the shop's log that count in it.
 	Cases int
-	// Short is the best key that fits on a sheet; nil where this one does.
+	// Short is the best key found that fits on a sheet; nil where this one does.
 	Short *FaultKey
 	// Posted is the key for a wall: a few checks, and lists of remedies. Nil in the key
 	// of a job.
