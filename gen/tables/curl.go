@@ -137,7 +137,7 @@ func (t *Tables) joinedIn(solver *nip.Solver, c LaminateCase, grain string) (*ba
 
 // bends says that the data holds what the curl of a film on a medium needs.
 func (t *Tables) bends(film *shop.Film, medium *shop.Medium) bool {
-	return knowsCurl(medium) && (film.Class == "cold" || knowsHeat(medium) && t.knowsSetting(film))
+	return knowsCurl(medium) && t.knowsStiffness(film) && (film.Class == "cold" || knowsHeat(medium) && t.knowsSetting(film))
 }
 
 // laminates lists every film on every medium in every machine that takes both, hot and

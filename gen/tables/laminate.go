@@ -58,6 +58,16 @@ const statedAt quantity.Fraction = 0.5
 // knowsCurl says that a medium's record holds what curl needs.
 func knowsCurl(m *shop.Medium) bool { return m.ModulusMD.Set && m.ModulusCD.Set && m.ExpansionMD.Set }
 
+// knowsStiffness says that the records of a film's base and adhesive hold what curl needs.
+func (t *Tables) knowsStiffness(f *shop.Film) bool {
+	for _, id := range []string{f.Base.ID, f.Adhesive.ID} {
+		if s := t.shop.Substance(id); !s.ModulusMD.Set || !s.ModulusCD.Set || !s.ExpansionMD.Set {
+			return false
+		}
+	}
+	return true
+}
+
 // laminate joins a film to a medium in a room, in a machine at its usual speed.
 func (t *Tables) laminate(solver *nip.Solver, p pairing, grain string, room quantity.Temperature, humidity quantity.Fraction) (*bare, error) {
 	if !knowsCurl(p.medium) {
