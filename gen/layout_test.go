@@ -20,7 +20,8 @@ const module = "laydown/"
 // Arrows point downward only: what a package knows, it knows without those above.
 // A package that is not listed fails the test: add it with its arrows.
 var arrows = map[string][]string{
-	"gen":             {"gen/book", "gen/publish", "gen/shop", "gen/tables", "gen/quantity", "data", "content", "templates"},
+	"gen":             {"gen/book", "gen/changes", "gen/publish", "gen/shop", "gen/tables", "gen/quantity", "data", "content", "templates"},
+	"gen/changes":     {},
 	"gen/publish":     {},
 	"gen/book":        {"gen/tables", "gen/shop", "gen/quantity", "gen/book/draw", "gen/book/search"},
 	"gen/book/draw":   {"gen/quantity"},

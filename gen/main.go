@@ -17,8 +17,9 @@ and chapters.
 
   laydown publish [-shop DIR] [-out DIR]
         compute everything and write the handbook (to site/)
-  laydown proof [-shop DIR]
-        compute everything, report every problem and doubt, write nothing
+  laydown proof [-shop DIR] [-against DIR]
+        compute everything, report every problem and doubt, write nothing;
+        against a published handbook, tell what would change in it
   laydown plan -ink ID -medium ID -film ID [more]
         the job plan for one print; laydown plan -help lists the rest
   laydown table NAME [-shop DIR] [-format text|csv|json]

@@ -25,6 +25,7 @@ func (c command) publish(args []string) int {
 	for i, file := range files {
 		finished[i] = publish.File(file)
 	}
+	against := valuesIn(*out) // before it is replaced
 	written := c.progress().step("writing " + *out)
 	result, err := publish.Publish(*out, finished, publish.Options{Sources: src.folders()})
 	written()
@@ -38,6 +39,11 @@ func (c command) publish(args []string) int {
 		return done
 	}
 	fmt.Fprintf(c.out, "%s: %d files, %.1f MB\n", *out, result.Files, float64(result.Bytes)/1e6)
+	if len(against) > 0 {
+		if err := c.tellChanges(against, files); err != nil {
+			fmt.Fprintf(c.errs, "laydown publish: the handbook is written; what changed in it cannot be told: %v\n", err)
+		}
+	}
 	return done
 }
 
@@ -45,8 +51,14 @@ func (c command) publish(args []string) int {
 func (c command) proof(args []string) int {
 	f := c.flags("proof")
 	dir := f.String("shop", "", "the shop's folder")
+	other := f.String("against", "", "a published handbook: tell what would change in it")
 	if status, ok := c.parse(f, args); !ok {
 		return status
+	}
+	against := valuesIn(*other)
+	if *other != "" && len(against) == 0 {
+		fmt.Fprintf(c.errs, "laydown proof: -against %s: there is no handbook in it: name the folder that publish wrote\n", *other)
+		return misuse
 	}
 	_, t, files, status := c.make("proof", *dir)
 	if status != done {
@@ -54,6 +66,13 @@ func (c command) proof(args []string) int {
 	}
 	c.doubts(t)
 	fmt.Fprintf(c.out, "no problems: %d files would be published\n", len(files))
+	if *other == "" {
+		return done
+	}
+	if err := c.tellChanges(against, files); err != nil {
+		fmt.Fprintf(c.errs, "laydown proof: -against %s: %v\n", *other, err)
+		return problems
+	}
 	return done
 }
 

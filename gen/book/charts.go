@@ -1,8 +1,11 @@
 package book
 
 import (
+	"cmp"
+	"encoding/csv"
 	"fmt"
 	"html/template"
+	"io"
 	"slices"
 	"strings"
 )
@@ -101,7 +104,26 @@ func (b *builder) chartPages() {
 		}
 		lists = append(lists, l)
 	}
+	b.export(stampsPath, func(w io.Writer) error { return writeStamps(w, lists) })
 	b.add(page{Path: "charts/index.html", Kind: "charts", Title: "Wall charts", Lead: "To print, laminate and hang. The stamp tells whether the one on the wall is still right.", Tab: "Charts", Data: lists, Found: "list", Also: []string{"poster", "stamp"}})
+}
+
+// stampsPath is the file of all stamps.
+const stampsPath = "charts/stamps.csv"
+
+// writeStamps writes the stamp of every sheet.
+func writeStamps(w io.Writer, lists []chartList) error {
+	out := csv.NewWriter(w)
+	err := out.Write([]string{"chart", "paper", "sheet", "holds", "stamp", "page"})
+	for _, l := range lists {
+		for _, on := range l.Papers {
+			for _, c := range on.Sheets {
+				err = cmp.Or(err, out.Write([]string{l.Name(), on.Paper.Name, fmt.Sprintf("sheet %d", c.Sheet), c.Span, c.Stamp, c.Path}))
+			}
+		}
+	}
+	out.Flush()
+	return cmp.Or(err, out.Error())
 }
 
 // wallCharts are the charts that the shop has rows for.

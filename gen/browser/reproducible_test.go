@@ -11,7 +11,7 @@ import (
 
 // TestEqualInputGivesAnEqualHandbook publishes twice, in different folders,
 // from different working folders, time zones, languages and numbers of
-// processors: every byte must be the same.
+// processors: every byte must be the same, and a proof against it finds no change.
 func TestEqualInputGivesAnEqualHandbook(t *testing.T) {
 	bin, err := program()
 	if err != nil {
@@ -22,9 +22,10 @@ func TestEqualInputGivesAnEqualHandbook(t *testing.T) {
 		{"TZ=Pacific/Kiritimati", "LANG=de_DE.UTF-8", "LC_ALL=de_DE.UTF-8", "GOMAXPROCS=7"},
 	}
 	var trees []map[string][]byte
+	var out string
 	for i, env := range settings {
 		work := t.TempDir()
-		out := filepath.Join(t.TempDir(), "a", "handbook")
+		out = filepath.Join(t.TempDir(), "a", "handbook")
 		if i == 1 {
 			out = filepath.Join(t.TempDir(), "another-place")
 		}
@@ -38,6 +39,10 @@ func TestEqualInputGivesAnEqualHandbook(t *testing.T) {
 			t.Errorf("the publish left %v in its working folder, %v", left, err)
 		}
 		trees = append(trees, readTree(t, out))
+	}
+	text, err := exec.Command(bin, "proof", "-against", out).Output()
+	if err != nil || !bytes.HasSuffix(text, []byte("\nno value and no chart is different\n")) {
+		t.Errorf("proof against the handbook: %v\n%s", err, text)
 	}
 	for name, data := range trees[0] {
 		other, ok := trees[1][name]
