@@ -170,6 +170,14 @@
     $('a-heat-link').parentElement.hidden = !plan.window;
   }
 
+  const blank = [document.querySelector('h1').textContent, document.querySelector('.lead').textContent, document.title];
+  function noAnswer(why) {
+    $('answer').hidden = true;
+    [document.querySelector('h1').textContent, document.querySelector('.lead').textContent, document.title] = blank;
+    $('plan-status').className = '';
+    $('plan-status').textContent = why;
+  }
+
   // The page takes the job for its title, and the answer goes before the form.
   function entitle(j) {
     const chosen = (id) => $(id).selectedOptions[0].textContent.trim();
@@ -287,9 +295,7 @@
     const j = job(), mine = ++turn;
     const missing = ['ink', 'medium', 'film'].filter((name) => !j[name]);
     if (missing.length > 0) {
-      $('answer').hidden = true;
-      $('plan-status').className = '';
-      $('plan-status').textContent = 'Still to choose: ' + missing.join(', ') + '.';
+      noAnswer('Still to choose: ' + missing.join(', ') + '.');
       return;
     }
     toAddress(j);
@@ -303,9 +309,7 @@
       }
     }).catch((fault) => {
       if (mine !== turn) return;
-      $('answer').hidden = true;
-      $('plan-status').className = '';
-      $('plan-status').textContent = upper(fault.message) + '.';
+      noAnswer(upper(fault.message) + '.');
     });
   }
 

@@ -282,6 +282,11 @@ func TestPlanIsATicket(t *testing.T) {
 	if at := eval[string](b, "document.querySelector('#recent-list a').getAttribute('href')"); !strings.Contains(at, "film=thermal-pp-gloss-27") || strings.Contains(at, "now=") {
 		t.Errorf("the recent plan is %s", at)
 	}
+	eval[bool](b, "(document.getElementById('sheet').value = 'large', document.querySelector('#plan-form button').click(), true)")
+	b.until("document.getElementById('answer').hidden")
+	if title, said := eval[string](b, "document.querySelector('h1').textContent"), eval[string](b, "document.getElementById('plan-status').textContent"); title != "Job plan" || !strings.Contains(said, "large") {
+		t.Errorf("a job that cannot be read has the title %q, and is told %q", title, said)
+	}
 	eval[bool](b, "(document.getElementById('recent-forget').click(), true)")
 	if !eval[bool](b, "document.getElementById('recent').hidden") {
 		t.Error("the recent plans are not forgotten")
