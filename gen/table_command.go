@@ -310,7 +310,7 @@ func writeFaults(w io.Writer, keys []tables.FaultKey) error {
 	for i := range keys {
 		k := &keys[i]
 		fmt.Fprintf(out, "%s: %.1f min on the mean, no key below %.1f min, %d steps; printed in %d steps, %.1f min\n",
-			k.Family.ID, k.Minutes.Minutes(), k.Least.Minutes(), len(k.Steps), len(k.Printed().Steps), k.Printed().Minutes.Minutes())
+			k.Family.ID, k.Minutes.Minutes(), k.Bound(quantity.Minute/10).Minutes(), len(k.Steps), len(k.Printed().Steps), k.Printed().Minutes.Minutes())
 		for _, c := range k.Causes {
 			end := k.Walk(c.ID)
 			fmt.Fprintf(out, "  %s\t%.0f %%\t%s\t%s\tafter %d\n", c.ID, 100*c.Share, end.Words(), end.Cured, len(end.Steps))

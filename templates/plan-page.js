@@ -188,7 +188,7 @@
     else if (j.printed) print += ', since ' + when(j.printed).big + ' on ' + when(j.printed).date;
     if (j.history) print += ' (' + j.history + ')';
     const run = [chosen('laminator')];
-    if (j.speed) run.push('at ' + j.speed);
+    if (j.speed) run.push('at ' + chosen('speed'));
     if (j.sheet) run.push('sheet ' + j.sheet + ', grain ' + j.grain);
     if (j.back !== 'open') run.push('back ' + chosen('back'));
     if (j.stackRH) run.push(j.stackRH + ' in the stack');

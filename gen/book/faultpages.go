@@ -154,7 +154,7 @@ func keySaid(k *tables.FaultKey) string {
 	if k.Exact {
 		return said + fmt.Sprintf("; no order of these checks and remedies takes less (all %s states of knowledge were valued).", thousands(k.States))
 	}
-	return said + fmt.Sprintf("; no order of these checks and remedies can take less than %s (a proven bound).", handTime(k.Least))
+	return said + fmt.Sprintf("; no order of these checks and remedies can take less than %s (a proven bound).", handTime(k.Bound(quantity.Minute/2)))
 }
 
 func keyLog(k *tables.FaultKey) string {

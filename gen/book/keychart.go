@@ -69,7 +69,7 @@ const keyFor = "a fault key"
 func (b *builder) keyChart(k *tables.FaultKey) wallChart {
 	key := postedKey(k.Posted)
 	b.drawAnswers(&key, k.Family)
-	c := wallChart{Kind: keyKind(k.Family.ID), Title: k.Family.Name, Where: "Begin at 1. Letters in turn till gone.", For: keyFor, Key: &key, Names: "answers and remedies",
+	c := wallChart{Kind: keyKind(k.Family.ID), Title: k.Family.Name, Where: "Begin at 1. Try letters in turn.", For: keyFor, Key: &key, Names: "answers and remedies",
 		Advice: k.Family.Looks + " None helps: call for help. " + keyLoss(k)}
 	c.Hazard, c.HazardText = "Caution.", b.dangers(actCautions(k.Posted))
 	return c

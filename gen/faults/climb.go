@@ -229,16 +229,9 @@ func (m *model) inOrderPlan(s state, w []float64) *plan {
 		end, _ := m.end(w)
 		return &plan{act: -1, end: end}
 	}
-	made := &plan{act: first}
-	for _, l := range m.acts[first].leads {
-		after := make([]float64, len(w))
-		var next *plan
-		if mulInto(after, w, l.chance) > 0 {
-			next = m.inOrderPlan(s|l.mark, after)
-		}
-		made.next = append(made.next, next)
-	}
-	return made
+	return m.doing(first, w, func(lead int, after []float64) *plan {
+		return m.inOrderPlan(s|m.acts[first].leads[lead].mark, after)
+	})
 }
 
 // inOrderCost is what that plan costs, weighted, if it ends wherever that costs less.

@@ -133,16 +133,9 @@ func (x *listing) plan(s state, w []float64, lines int) *plan {
 		_, remedies := x.list(s, w)
 		return x.tried(w, remedies)
 	}
-	made := &plan{act: found.act}
-	for i, l := range m.acts[found.act].leads {
-		after := make([]float64, len(w))
-		var next *plan
-		if mulInto(after, w, l.chance) > 0 {
-			next = x.plan(s|l.mark, after, found.lines[i])
-		}
-		made.next = append(made.next, next)
-	}
-	return made
+	return m.doing(found.act, w, func(lead int, after []float64) *plan {
+		return x.plan(s|m.acts[found.act].leads[lead].mark, after, found.lines[lead])
+	})
 }
 
 // tried is the plan that tries remedies in turn, and then ends.
@@ -151,14 +144,5 @@ func (x *listing) tried(w []float64, remedies []int) *plan {
 		end, _ := x.model.end(w)
 		return &plan{act: -1, end: end}
 	}
-	made := &plan{act: remedies[0]}
-	for _, l := range x.model.acts[remedies[0]].leads {
-		after := make([]float64, len(w))
-		var next *plan
-		if mulInto(after, w, l.chance) > 0 {
-			next = x.tried(after, remedies[1:])
-		}
-		made.next = append(made.next, next)
-	}
-	return made
+	return x.model.doing(remedies[0], w, func(_ int, after []float64) *plan { return x.tried(after, remedies[1:]) })
 }

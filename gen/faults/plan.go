@@ -73,14 +73,21 @@ func (m *model) plan(s state, w []float64, v valued) *plan {
 	if chosen.act < 0 {
 		return &plan{act: -1, end: chosen.index}
 	}
-	made := &plan{act: chosen.act}
-	for _, lead := range m.acts[chosen.act].leads {
+	return m.doing(chosen.act, w, func(lead int, after []float64) *plan {
+		return m.plan(s|m.acts[chosen.act].leads[lead].mark, after, v)
+	})
+}
+
+// doing is the plan that does an act with these weights, and goes on after each lead that
+// can happen as follow says.
+func (m *model) doing(act int, w []float64, follow func(lead int, after []float64) *plan) *plan {
+	leads := m.acts[act].leads
+	made := &plan{act: act, next: make([]*plan, len(leads))}
+	for i, lead := range leads {
 		after := make([]float64, m.causes)
-		var next *plan
 		if mulInto(after, w, lead.chance) > 0 {
-			next = m.plan(s|lead.mark, after, v)
+			made.next[i] = follow(i, after)
 		}
-		made.next = append(made.next, next)
 	}
 	return made
 }

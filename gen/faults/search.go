@@ -260,14 +260,7 @@ func (s *search) plan(at state, w []float64) *plan {
 		end, _ := m.end(w)
 		return &plan{act: -1, end: end}
 	}
-	made := &plan{act: act}
-	for _, lead := range m.acts[act].leads {
-		after := make([]float64, m.causes)
-		var next *plan
-		if mulInto(after, w, lead.chance) > 0 {
-			next = s.plan(at|lead.mark, after)
-		}
-		made.next = append(made.next, next)
-	}
-	return made
+	return m.doing(act, w, func(lead int, after []float64) *plan {
+		return s.plan(at|m.acts[act].leads[lead].mark, after)
+	})
 }

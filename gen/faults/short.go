@@ -267,10 +267,10 @@ func (x *shortening) turns(p *price, s state, w []float64) []turn {
 func (x *shortening) paid(p *price, s state, w []float64) *plan {
 	m := x.model
 	end, best := m.end(w)
-	made := &plan{act: -1, end: end}
 	if _, ok := p.value[s]; !ok {
-		return made
+		return &plan{act: -1, end: end}
 	}
+	act := -1
 	margin := tieShare * m.scale * sum(w)
 	after := make([]float64, len(w))
 	for _, t := range x.turns(p, s, w) {
@@ -284,19 +284,13 @@ func (x *shortening) paid(p *price, s state, w []float64) *plan {
 			}
 		}
 		if v < best-margin {
-			best, made = v, &plan{act: t.act}
+			best, act = v, t.act
 		}
 	}
-	if made.act < 0 {
-		return made
+	if act < 0 {
+		return &plan{act: -1, end: end}
 	}
-	for _, l := range m.acts[made.act].leads {
-		after := make([]float64, len(w))
-		var next *plan
-		if mulInto(after, w, l.chance) > 0 {
-			next = x.paid(p, s|l.mark, after)
-		}
-		made.next = append(made.next, next)
-	}
-	return made
+	return m.doing(act, w, func(lead int, after []float64) *plan {
+		return x.paid(p, s|m.acts[act].leads[lead].mark, after)
+	})
 }

@@ -141,14 +141,7 @@ func (x *shortening) plan(s state, w []float64, steps int) *plan {
 		end, _ := m.end(w)
 		return &plan{act: -1, end: end}
 	}
-	made := &plan{act: known.act}
-	for i, l := range m.acts[known.act].leads {
-		after := make([]float64, len(w))
-		var next *plan
-		if mulInto(after, w, l.chance) > 0 {
-			next = x.plan(s|l.mark, after, known.steps[i])
-		}
-		made.next = append(made.next, next)
-	}
-	return made
+	return m.doing(known.act, w, func(lead int, after []float64) *plan {
+		return x.plan(s|m.acts[known.act].leads[lead].mark, after, known.steps[lead])
+	})
 }

@@ -151,6 +151,15 @@ func (t *Tables) faultKey(f *shop.FaultFamily, evidence map[string]float64, effo
 	return key, nil
 }
 
+// Bound is Least in whole steps of a time, rounded down: to the nearest it would say more
+// than is proven. An exact key's is its own cost.
+func (k *FaultKey) Bound(step quantity.Time) quantity.Time {
+	if k.Exact {
+		return k.Least
+	}
+	return quantity.Time(math.Floor(float64(k.Least/step))) * step
+}
+
 // Printed is the key as it is printed.
 func (k *FaultKey) Printed() *FaultKey {
 	if k.Short != nil {

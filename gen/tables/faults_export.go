@@ -4,6 +4,8 @@ import (
 	"encoding/csv"
 	"io"
 	"strconv"
+
+	"laydown/gen/quantity"
 )
 
 // WriteFaultsCSV writes the keys one cause a line: what its family's key costs, and where
@@ -17,7 +19,7 @@ func WriteFaultsCSV(w io.Writer, keys []FaultKey) error {
 		for _, c := range k.Causes {
 			end := k.Walk(c.ID)
 			out.Write([]string{k.Family.ID, c.ID, number(c.Share, 4), strconv.Itoa(c.Cases), end.Words(), end.Cured, strconv.Itoa(len(end.Steps)),
-				strconv.Itoa(len(k.Steps)), number(k.Minutes.Minutes(), 1), number(k.Least.Minutes(), 1), strconv.FormatBool(k.Exact), strconv.Itoa(k.States),
+				strconv.Itoa(len(k.Steps)), number(k.Minutes.Minutes(), 1), number(k.Bound(quantity.Minute/10).Minutes(), 1), strconv.FormatBool(k.Exact), strconv.Itoa(k.States),
 				strconv.Itoa(len(p.Steps)), number(p.Minutes.Minutes(), 1)})
 		}
 	}
@@ -70,7 +72,7 @@ func WriteFaultsJSON(w io.Writer, keys []FaultKey) error {
 			States  int           `json:"states"`
 			Cases   int           `json:"logged_cases"`
 			Steps   []keyStepJSON `json:"steps"`
-		}{k.Family.ID, causes, rounded(k.Minutes.Minutes(), 2), rounded(k.Least.Minutes(), 2), k.Exact, k.States, k.Cases, steps}
+		}{k.Family.ID, causes, rounded(k.Minutes.Minutes(), 2), rounded(k.Bound(quantity.Minute/100).Minutes(), 2), k.Exact, k.States, k.Cases, steps}
 	})
 }
 

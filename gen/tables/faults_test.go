@@ -4,6 +4,8 @@ import (
 	"math"
 	"testing"
 	"time"
+
+	"laydown/gen/quantity"
 )
 
 // Every family of the demonstration has a key whose beliefs and chances are sound, and
@@ -22,6 +24,9 @@ func TestFaultKeys(t *testing.T) {
 		if len(k.Steps) == 0 || !(k.Minutes > 0) || k.Least > k.Minutes {
 			t.Errorf("%s: %d steps, %v minutes, at least %v", k.Family.ID, len(k.Steps), k.Minutes.Minutes(), k.Least.Minutes())
 			continue
+		}
+		if b := k.Bound(quantity.Minute / 2); b > k.Least || !k.Exact && b <= k.Least-quantity.Minute/2 {
+			t.Errorf("%s: %.4f min are told as the bound of %.4f min", k.Family.ID, b.Minutes(), k.Least.Minutes())
 		}
 		if k.Minutes > k.Family.Help.Best {
 			t.Errorf("%s: the key costs more than calling at once", k.Family.ID)
